@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param radians value in radians
  */
-public record Angle(double radians) implements Comparable<Angle> {
+public record Angle(double radians) implements Comparable<Angle>, Quantity {
   public static final Angle ZERO = new Angle(0);
 
   public Angle {
@@ -68,6 +68,11 @@ public record Angle(double radians) implements Comparable<Angle> {
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Angle setTo(Angle step, Rounding direction) {
     return new Angle(direction.steps(radians, step.radians) * step.radians);
+  }
+
+  @Override
+  public double si() {
+    return radians;
   }
 
   @Override

@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param squareMetres value in square metres
  */
-public record Area(double squareMetres) implements Comparable<Area> {
+public record Area(double squareMetres) implements Comparable<Area>, Quantity {
   public static final Area ZERO = new Area(0);
 
   public Area {
@@ -88,6 +88,11 @@ public record Area(double squareMetres) implements Comparable<Area> {
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Area setTo(Area step, Rounding direction) {
     return new Area(direction.steps(squareMetres, step.squareMetres) * step.squareMetres);
+  }
+
+  @Override
+  public double si() {
+    return squareMetres;
   }
 
   @Override

@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param kilogramsPerCubicMetre value in kilograms per cubic metre
  */
-public record Density(double kilogramsPerCubicMetre) implements Comparable<Density> {
+public record Density(double kilogramsPerCubicMetre) implements Comparable<Density>, Quantity {
   public static final Density ZERO = new Density(0);
 
   public Density {
@@ -68,6 +68,11 @@ public record Density(double kilogramsPerCubicMetre) implements Comparable<Densi
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Density setTo(Density step, Rounding direction) {
     return new Density(direction.steps(kilogramsPerCubicMetre, step.kilogramsPerCubicMetre) * step.kilogramsPerCubicMetre);
+  }
+
+  @Override
+  public double si() {
+    return kilogramsPerCubicMetre;
   }
 
   @Override

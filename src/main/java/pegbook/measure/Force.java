@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param newtons value in newtons
  */
-public record Force(double newtons) implements Comparable<Force> {
+public record Force(double newtons) implements Comparable<Force>, Quantity {
   public static final Force ZERO = new Force(0);
 
   public Force {
@@ -78,6 +78,11 @@ public record Force(double newtons) implements Comparable<Force> {
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Force setTo(Force step, Rounding direction) {
     return new Force(direction.steps(newtons, step.newtons) * step.newtons);
+  }
+
+  @Override
+  public double si() {
+    return newtons;
   }
 
   @Override

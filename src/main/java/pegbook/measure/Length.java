@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param metres value in metres
  */
-public record Length(double metres) implements Comparable<Length> {
+public record Length(double metres) implements Comparable<Length>, Quantity {
   public static final Length ZERO = new Length(0);
 
   public Length {
@@ -88,6 +88,11 @@ public record Length(double metres) implements Comparable<Length> {
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Length setTo(Length step, Rounding direction) {
     return new Length(direction.steps(metres, step.metres) * step.metres);
+  }
+
+  @Override
+  public double si() {
+    return metres;
   }
 
   @Override

@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param kilograms value in kilograms
  */
-public record Mass(double kilograms) implements Comparable<Mass> {
+public record Mass(double kilograms) implements Comparable<Mass>, Quantity {
   public static final Mass ZERO = new Mass(0);
 
   public Mass {
@@ -68,6 +68,11 @@ public record Mass(double kilograms) implements Comparable<Mass> {
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Mass setTo(Mass step, Rounding direction) {
     return new Mass(direction.steps(kilograms, step.kilograms) * step.kilograms);
+  }
+
+  @Override
+  public double si() {
+    return kilograms;
   }
 
   @Override

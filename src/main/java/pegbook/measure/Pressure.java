@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param pascals value in pascals
  */
-public record Pressure(double pascals) implements Comparable<Pressure> {
+public record Pressure(double pascals) implements Comparable<Pressure>, Quantity {
   public static final Pressure ZERO = new Pressure(0);
 
   public Pressure {
@@ -98,6 +98,11 @@ public record Pressure(double pascals) implements Comparable<Pressure> {
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Pressure setTo(Pressure step, Rounding direction) {
     return new Pressure(direction.steps(pascals, step.pascals) * step.pascals);
+  }
+
+  @Override
+  public double si() {
+    return pascals;
   }
 
   @Override

@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param fraction value in parts of one
  */
-public record Ratio(double fraction) implements Comparable<Ratio> {
+public record Ratio(double fraction) implements Comparable<Ratio>, Quantity {
   public static final Ratio ZERO = new Ratio(0);
 
   public Ratio {
@@ -68,6 +68,11 @@ public record Ratio(double fraction) implements Comparable<Ratio> {
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Ratio setTo(Ratio step, Rounding direction) {
     return new Ratio(direction.steps(fraction, step.fraction) * step.fraction);
+  }
+
+  @Override
+  public double si() {
+    return fraction;
   }
 
   @Override

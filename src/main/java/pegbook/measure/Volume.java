@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param cubicMetres value in cubic metres
  */
-public record Volume(double cubicMetres) implements Comparable<Volume> {
+public record Volume(double cubicMetres) implements Comparable<Volume>, Quantity {
   public static final Volume ZERO = new Volume(0);
 
   public Volume {
@@ -88,6 +88,11 @@ public record Volume(double cubicMetres) implements Comparable<Volume> {
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Volume setTo(Volume step, Rounding direction) {
     return new Volume(direction.steps(cubicMetres, step.cubicMetres) * step.cubicMetres);
+  }
+
+  @Override
+  public double si() {
+    return cubicMetres;
   }
 
   @Override

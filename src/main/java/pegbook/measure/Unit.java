@@ -1,0 +1,59 @@
+package pegbook.measure;
+
+/** The units that workings and tables print, with their exact factors to SI. */
+public enum Unit {
+  NONE("", 1),
+  PERCENT("%", 0.01),
+  METRE("m", 1),
+  MILLIMETRE("mm", 0.001),
+  INCH("in", 0.0254),
+  FOOT("ft", 0.3048),
+  SQUARE_METRE("m²", 1),
+  SQUARE_MILLIMETRE("mm²", 1e-6),
+  SQUARE_INCH("in²", 0.00064516),
+  SQUARE_FOOT("ft²", 0.09290304),
+  CUBIC_METRE("m³", 1),
+  LITRE("L", 0.001),
+  CUBIC_FOOT("ft³", 0.028316846592),
+  CUBIC_YARD("yd³", 0.764554857984),
+  KILOGRAM("kg", 1),
+  POUND("lb", 0.45359237),
+  KILOGRAM_PER_METRE("kg/m", 1),
+  POUND_PER_FOOT("lb/ft", 0.45359237 / 0.3048),
+  KILOGRAM_PER_CUBIC_METRE("kg/m³", 1),
+  POUND_PER_CUBIC_FOOT("lb/ft³", 0.45359237 / 0.028316846592),
+  NEWTON("N", 1),
+  KILONEWTON("kN", 1000),
+  POUND_FORCE("lbf", 4.4482216152605),
+  PASCAL("Pa", 1),
+  KILOPASCAL("kPa", 1000),
+  MEGAPASCAL("MPa", 1e6),
+  PSF("psf", 4.4482216152605 / 0.09290304),
+  PSI("psi", 4.4482216152605 / 0.00064516),
+  DEGREE("°", Math.PI / 180),
+  HOUR("h", 3600),
+  MINUTE("min", 60);
+
+  private final String symbol;
+  private final double siFactor;
+
+  Unit(String symbol, double siFactor) {
+    this.symbol = symbol;
+    this.siFactor = siFactor;
+  }
+
+  /** As written behind a number. */
+  public String symbol() {
+    return symbol;
+  }
+
+  /** A quantity's value in this unit. */
+  public double in(Quantity quantity) {
+    return quantity.si() / siFactor;
+  }
+
+  /** The SI value of a number in this unit. */
+  public double toSi(double number) {
+    return number * siFactor;
+  }
+}
