@@ -1,0 +1,19 @@
+package pegbook.job;
+
+import java.util.Optional;
+import pegbook.measure.Mass;
+import pegbook.measure.Pressure;
+import pegbook.measure.Ratio;
+import pegbook.measure.Volume;
+
+/**
+ * The concrete.
+ *
+ * @param bag mass of a bag of dry mix
+ * @param yield volume that a bag makes; absent: by its mass
+ * @param strength specified compressive strength at 28 days
+ * @param waste spilt, left in the mixer
+ * @param overBreak how much more than its drawn size a dug hole takes; absent: by digging
+ */
+public record Concrete(
+    Mass bag, Optional<Volume> yield, Pressure strength, Ratio waste, Optional<Ratio> overBreak) {}

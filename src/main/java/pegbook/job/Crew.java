@@ -1,0 +1,22 @@
+package pegbook.job;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.SortedSet;
+import pegbook.measure.Duration;
+
+/**
+ * Who works and when.
+ *
+ * @param people number of people digging and pouring
+ * @param hoursPerDay working time of each on a work day
+ * @param start first work day
+ * @param workDays days of the week on which they work
+ */
+public record Crew(
+    int people, Duration hoursPerDay, Optional<LocalDate> start, SortedSet<DayOfWeek> workDays) {
+  public Crew {
+    workDays = java.util.Collections.unmodifiableSortedSet(new java.util.TreeSet<>(workDays));
+  }
+}

@@ -1,0 +1,31 @@
+package pegbook.job;
+
+import java.util.Optional;
+import pegbook.measure.Length;
+import pegbook.measure.Pressure;
+
+/**
+ * What the supports carry.
+ *
+ * @param use what it is used for; decides which rules may apply at all
+ * @param live load of use
+ * @param dead own weight
+ * @param groundSnow snow on the ground, not on the floor
+ * @param top walking surface above the highest ground under the floor
+ */
+public record Floor(
+    Use use,
+    Optional<Pressure> live,
+    Optional<Pressure> dead,
+    Optional<Pressure> groundSnow,
+    Optional<Length> top) {
+  /** Uses. */
+  public enum Use {
+    PRIVATE_DECK,
+    PRIVATE_PLATFORM,
+    HUT,
+    PUBLIC,
+    ASSEMBLY,
+    SCHOOL
+  }
+}

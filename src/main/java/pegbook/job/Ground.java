@@ -1,0 +1,30 @@
+package pegbook.job;
+
+import java.util.Map;
+import java.util.Optional;
+import pegbook.measure.Length;
+
+/**
+ * The ground.
+ *
+ * @param soil class of soil at the depth of the footings
+ * @param digging how hard it digs
+ * @param water depth of ground water below the ground
+ * @param allowablePressure what the soil may carry
+ * @param frost the authority's frost depth
+ * @param benchmark the fixed point from which every height is read
+ * @param levels height of the ground above the benchmark at marks, up positive; a mark without one
+ *     is unknown
+ */
+public record Ground(
+    Soil soil,
+    Digging digging,
+    Optional<Length> water,
+    Optional<AllowablePressure> allowablePressure,
+    Optional<Frost> frost,
+    Optional<Benchmark> benchmark,
+    Map<String, Length> levels) {
+  public Ground {
+    levels = Map.copyOf(levels);
+  }
+}

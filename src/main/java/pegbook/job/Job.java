@@ -1,0 +1,44 @@
+package pegbook.job;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One structure to be built.
+ *
+ * @param name file name of the job without its ending; names the packet's folder
+ * @param heading title, revision, dates, units and paper
+ * @param place where it is and who decides there
+ * @param site boundary, setbacks, fixed features
+ * @param ground soil, digging, frost, bearing, levels
+ * @param layout outline, bearing of the figure, baseline, tapes
+ * @param supports the footings that carry the floor, all alike
+ * @param piers the isolated footings that carry instruments
+ * @param floor what the supports carry, where given
+ * @param crew who works, how long, on which days
+ * @param tools what the crew digs with
+ * @param spoil how dug soil is carried and where it goes
+ * @param concrete bags, strength, waste
+ * @param defaults every value that the job left out, as it was filled in
+ */
+public record Job(
+    String name,
+    Heading heading,
+    Place place,
+    Site site,
+    Ground ground,
+    Layout layout,
+    Supports supports,
+    List<Pier> piers,
+    Optional<Floor> floor,
+    Crew crew,
+    List<Tool> tools,
+    Spoil spoil,
+    Concrete concrete,
+    List<Default> defaults) {
+  public Job {
+    piers = List.copyOf(piers);
+    tools = List.copyOf(tools);
+    defaults = List.copyOf(defaults);
+  }
+}

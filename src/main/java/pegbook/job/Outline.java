@@ -1,0 +1,63 @@
+package pegbook.job;
+
+import java.util.List;
+import java.util.Optional;
+import pegbook.geometry.Point;
+import pegbook.measure.Length;
+
+/** The floor's edge, and where along it the supports stand. */
+public sealed interface Outline {
+
+  /**
+   * A regular polygon, a support at every corner.
+   *
+   * @param sides 3 to 24
+   * @param acrossCorners diameter of the circle through the corners
+   */
+  record Regular(int sides, Length acrossCorners) implements Outline {}
+
+  /**
+   * A rectangle with a grid of supports. S1 is a corner; the length runs from it to the next corner
+   * clockwise. Supports at the edge are numbered clockwise from S1, then the inner ones row by row,
+   * each row in the direction from S1 to the next corner.
+   *
+   * @param length the side from S1's corner to the next corner clockwise
+   * @param width the other side
+   * @param columns supports along the length, at least 2
+   * @param rows supports along the width, at least 2
+   */
+  record Rectangle(Length length, Length width, int columns, int rows) implements Outline {}
+
+  /**
+   * A rectangle with its four corners cut off at 45 degrees, a support at each of the eight corners.
+   * S1 is the first corner of a length side, S2 its other end, clockwise.
+   *
+   * @param length overall, along the side S1 to S2
+   * @param width overall, across it
+   * @param cut how much of each side the cut takes, from the corner that is no more
+   */
+  record ChamferedRectangle(Length length, Length width, Length cut) implements Outline {}
+
+  /**
+   * A circle of posts.
+   *
+   * @param diameter of the floor's edge
+   * @param posts 3 to 60, evenly spaced
+   */
+  record Circle(Length diameter, int posts) implements Outline {}
+
+  /**
+   * Free corners in the drawing's own frame (x to the right, y up, metres). The figure is shifted so
+   * that its centroid is the origin, and turned so that S1 lies on the azimuth given; without an
+   * azimuth y is true north.
+   *
+   * @param corners in order round the figure
+   * @param supports where the supports stand, in the same frame; absent: at every corner, inset
+   */
+  record Free(List<Point> corners, Optional<List<Point>> supports) implements Outline {
+    public Free {
+      corners = List.copyOf(corners);
+      supports = supports.map(List::copyOf);
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package pegbook.job;
+
+import java.util.Optional;
+import pegbook.geometry.Point;
+import pegbook.measure.Length;
+import pegbook.measure.Mass;
+
+/**
+ * An isolated footing that carries an instrument.
+ *
+ * @param id its name, P1 and so on
+ * @param at where it stands, east and north of the outline's centre
+ * @param hole diameter dug
+ * @param depth what the job asks for; absent: as the frost and the code say
+ * @param gravel thickness after compaction; zero is none
+ * @param top height of the concrete above the ground at the mark
+ * @param tube the form, where there is one
+ * @param steel reinforcement, where there is any
+ * @param instrument mass it carries, where given
+ * @param gap clear distance kept between the pier and the floor all round
+ */
+public record Pier(
+    String id,
+    Point at,
+    Length hole,
+    Optional<Length> depth,
+    Length gravel,
+    Length top,
+    Optional<Tube> tube,
+    Optional<Steel> steel,
+    Optional<Mass> instrument,
+    Length gap) {}

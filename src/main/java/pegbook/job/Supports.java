@@ -1,0 +1,22 @@
+package pegbook.job;
+
+import java.util.Optional;
+import pegbook.measure.Length;
+
+/**
+ * The footings that carry the floor, all alike.
+ *
+ * @param hole diameter dug
+ * @param depth what the job asks for; absent: as the frost and the code say
+ * @param gravel thickness after compaction, under the concrete
+ * @param top height of the concrete above the ground at the mark; zero is flush
+ * @param tube the form, where there is one
+ * @param steel reinforcement, where there is any
+ */
+public record Supports(
+    Length hole,
+    Optional<Length> depth,
+    Length gravel,
+    Length top,
+    Optional<Tube> tube,
+    Optional<Steel> steel) {}
