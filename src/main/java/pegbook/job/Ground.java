@@ -1,5 +1,7 @@
 package pegbook.job;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import pegbook.measure.Length;
@@ -25,6 +27,6 @@ public record Ground(
     Optional<Benchmark> benchmark,
     Map<String, Length> levels) {
   public Ground {
-    levels = Map.copyOf(levels);
+    levels = Collections.unmodifiableMap(new LinkedHashMap<>(levels));
   }
 }
