@@ -1,0 +1,5 @@
+/** Sheets to PDF. */
+@NullMarked
+package pegbook.render;
+
+import org.jspecify.annotations.NullMarked;
