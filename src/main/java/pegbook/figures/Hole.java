@@ -1,0 +1,60 @@
+package pegbook.figures;
+
+import java.util.Optional;
+import pegbook.geometry.Point;
+import pegbook.job.Steel;
+import pegbook.job.Tube;
+import pegbook.measure.Length;
+
+/**
+ * A hole to dig and fill, with the depths that were decided.
+ *
+ * @param mark the mark it is dug at
+ * @param kind what stands in it
+ * @param centre where
+ * @param diameter dug
+ * @param depth depth target: from the lowest ground at its rim to the underside of the concrete, set
+ *     up to the tape's division
+ * @param gravel thickness under the concrete
+ * @param top height of the concrete above the ground at the mark
+ * @param rule which rule decided the depth
+ * @param tube the form, where there is one
+ * @param steel reinforcement, where there is any
+ * @param level height of the ground at the mark above the benchmark, where known
+ * @param datumToUnderside from the datum line down to the underside of the concrete, where the level
+ *     is known
+ */
+public record Hole(
+    String mark,
+    MarkKind kind,
+    Point centre,
+    Length diameter,
+    Length depth,
+    Length gravel,
+    Length top,
+    DepthRule rule,
+    Optional<Tube> tube,
+    Optional<Steel> steel,
+    Optional<Length> level,
+    Optional<Length> datumToUnderside) {
+
+  /** Which rule decided a depth. */
+  public enum DepthRule {
+    /** The code's least depth below undisturbed ground. */
+    CODE_MINIMUM,
+    /** The authority's frost depth. */
+    FROST,
+    /** What the job asks for. */
+    JOB
+  }
+
+  /** Depth to the bare bottom: what is dug. */
+  public Length dug() {
+    return depth.plus(gravel);
+  }
+
+  /** From the datum line down to the bare bottom, where the level is known. */
+  public Optional<Length> datumToBottom() {
+    return datumToUnderside.map(distance -> distance.plus(gravel));
+  }
+}

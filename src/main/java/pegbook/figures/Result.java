@@ -1,0 +1,22 @@
+package pegbook.figures;
+
+import java.util.List;
+
+/** What every calculator's result carries beside its figures. */
+public interface Result {
+  /** What the reader must act on. */
+  List<Finding> findings();
+
+  /** The steps by which the deciding figures were come by, in reading order. */
+  List<Working> workings();
+
+  /** What must be bought for it. */
+  default List<Need> needs() {
+    return List.of();
+  }
+
+  /** What must be done for it. */
+  default List<Task> tasks() {
+    return List.of();
+  }
+}
