@@ -1,0 +1,125 @@
+package pegbook.measure;
+
+import static javax.measure.MetricPrefix.KILO;
+import static javax.measure.MetricPrefix.MEGA;
+import static javax.measure.MetricPrefix.MILLI;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import tech.units.indriya.AbstractUnit;
+import tech.units.indriya.unit.Units;
+
+/**
+ * Every unit's factor a second way: a general units library composes it from the inch, the
+ * avoirdupois pound and standard gravity alone.
+ */
+class UnitFactorsTest {
+  private static final javax.measure.Unit<?> INCH = Units.METRE.multiply(0.0254);
+  private static final javax.measure.Unit<?> FOOT = INCH.multiply(12);
+  private static final javax.measure.Unit<?> YARD = FOOT.multiply(3);
+  private static final javax.measure.Unit<?> POUND = Units.KILOGRAM.multiply(0.45359237);
+  private static final javax.measure.Unit<?> POUND_FORCE =
+      POUND.multiply(Units.METRE_PER_SQUARE_SECOND).multiply(9.80665);
+
+  private static final Map<Unit, javax.measure.Unit<?>> COMPOSED =
+      Map.ofEntries(
+          Map.entry(Unit.NONE, AbstractUnit.ONE),
+          Map.entry(Unit.PERCENT, Units.PERCENT),
+          Map.entry(Unit.METRE, Units.METRE),
+          Map.entry(Unit.MILLIMETRE, MILLI(Units.METRE)),
+          Map.entry(Unit.INCH, INCH),
+          Map.entry(Unit.FOOT, FOOT),
+          Map.entry(Unit.SQUARE_METRE, Units.SQUARE_METRE),
+          Map.entry(Unit.SQUARE_MILLIMETRE, MILLI(Units.METRE).pow(2)),
+          Map.entry(Unit.SQUARE_INCH, INCH.pow(2)),
+          Map.entry(Unit.SQUARE_FOOT, FOOT.pow(2)),
+          Map.entry(Unit.CUBIC_METRE, Units.CUBIC_METRE),
+          Map.entry(Unit.LITRE, Units.LITRE),
+          Map.entry(Unit.CUBIC_FOOT, FOOT.pow(3)),
+          Map.entry(Unit.CUBIC_YARD, YARD.pow(3)),
+          Map.entry(Unit.KILOGRAM, Units.KILOGRAM),
+          Map.entry(Unit.POUND, POUND),
+          Map.entry(Unit.KILOGRAM_PER_METRE, Units.KILOGRAM.divide(Units.METRE)),
+          Map.entry(Unit.POUND_PER_FOOT, POUND.divide(FOOT)),
+          Map.entry(Unit.KILOGRAM_PER_CUBIC_METRE, Units.KILOGRAM.divide(Units.CUBIC_METRE)),
+          Map.entry(Unit.POUND_PER_CUBIC_FOOT, POUND.divide(FOOT.pow(3))),
+          Map.entry(Unit.NEWTON, Units.NEWTON),
+          Map.entry(Unit.KILONEWTON, KILO(Units.NEWTON)),
+          Map.entry(Unit.POUND_FORCE, POUND_FORCE),
+          Map.entry(Unit.PASCAL, Units.PASCAL),
+          Map.entry(Unit.KILOPASCAL, KILO(Units.PASCAL)),
+          Map.entry(Unit.MEGAPASCAL, MEGA(Units.PASCAL)),
+          Map.entry(Unit.PSF, POUND_FORCE.divide(FOOT.pow(2))),
+          Map.entry(Unit.PSI, POUND_FORCE.divide(INCH.pow(2))),
+          Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)),
+          Map.entry(Unit.HOUR, Units.HOUR),
+          Map.entry(Unit.MINUTE, Units.MINUTE));
+
+  @TestFactory
+  List<DynamicTest> everyUnitOfTheWorkings() {
+    return List.of(Unit.values()).stream()
+        .map(unit -> DynamicTest.dynamicTest(unit.name(), () -> compare(unit)))
+        .toList();
+  }
+
+  private static void compare(Unit unit) {
+    javax.measure.Unit<?> composed = COMPOSED.get(unit);
+    assertThat(composed).as("%s has a second road", unit).isNotNull();
+    double factor = toSystemUnit(composed);
+    assertThat(unit.toSi(1)).isCloseTo(factor, withinPercentage(1e-10));
+  }
+
+  @TestFactory
+  List<DynamicTest> everyUnitThatIsRead() {
+    return List.of(
+        read(Notation.LENGTHS.read("1 in").taken().orElseThrow(), INCH),
+        read(Notation.LENGTHS.read("1 ft").taken().orElseThrow(), FOOT),
+        read(Notation.LENGTHS.read("100 cm").taken().orElseThrow(), Units.METRE),
+        read(Notation.AREAS.read("1 ft2").taken().orElseThrow(), FOOT.pow(2)),
+        read(Notation.AREAS.read("1 in2").taken().orElseThrow(), INCH.pow(2)),
+        read(Notation.AREAS.read("1 mm2").taken().orElseThrow(), MILLI(Units.METRE).pow(2)),
+        read(Notation.VOLUMES.read("1 ft3").taken().orElseThrow(), FOOT.pow(3)),
+        read(Notation.VOLUMES.read("1 yd3").taken().orElseThrow(), YARD.pow(3)),
+        read(Notation.VOLUMES.read("1 L").taken().orElseThrow(), Units.LITRE),
+        read(Notation.MASSES.read("1 lb").taken().orElseThrow(), POUND),
+        read(Notation.FORCES.read("1 lbf").taken().orElseThrow(), POUND_FORCE),
+        read(Notation.FORCES.read("1 kip").taken().orElseThrow(), POUND_FORCE.multiply(1000)),
+        read(Notation.FORCES.read("1 kN").taken().orElseThrow(), KILO(Units.NEWTON)),
+        read(Notation.PRESSURES.read("1 psf").taken().orElseThrow(), COMPOSED.get(Unit.PSF)),
+        read(Notation.PRESSURES.read("1 psi").taken().orElseThrow(), COMPOSED.get(Unit.PSI)),
+        read(
+            Notation.PRESSURES.read("1 ksf").taken().orElseThrow(),
+            COMPOSED.get(Unit.PSF).multiply(1000)),
+        read(
+            Notation.PRESSURES.read("1 ksi").taken().orElseThrow(),
+            COMPOSED.get(Unit.PSI).multiply(1000)),
+        read(Notation.PRESSURES.read("1 kPa").taken().orElseThrow(), KILO(Units.PASCAL)),
+        read(Notation.PRESSURES.read("1 MPa").taken().orElseThrow(), MEGA(Units.PASCAL)),
+        read(
+            Notation.DENSITIES.read("1 pcf").taken().orElseThrow(),
+            COMPOSED.get(Unit.POUND_PER_CUBIC_FOOT)),
+        read(Notation.ANGLES.read("1 deg").taken().orElseThrow(), COMPOSED.get(Unit.DEGREE)),
+        read(
+            Notation.ANGLES.read("1 min").taken().orElseThrow(),
+            COMPOSED.get(Unit.DEGREE).divide(60)),
+        read(Notation.RATIOS.read("1 %").taken().orElseThrow(), Units.PERCENT),
+        read(Notation.DURATIONS.read("1 h").taken().orElseThrow(), Units.HOUR),
+        read(Notation.DURATIONS.read("1 min").taken().orElseThrow(), Units.MINUTE));
+  }
+
+  private static DynamicTest read(Quantity quantity, javax.measure.Unit<?> composed) {
+    return DynamicTest.dynamicTest(
+        composed.toString(),
+        () -> assertThat(quantity.si()).isCloseTo(toSystemUnit(composed), withinPercentage(1e-10)));
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private static double toSystemUnit(javax.measure.Unit<?> unit) {
+    javax.measure.Unit raw = unit;
+    return raw.getConverterTo(raw.getSystemUnit()).convert(1.0);
+  }
+}
