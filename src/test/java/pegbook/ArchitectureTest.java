@@ -68,7 +68,8 @@ class ArchitectureTest {
               "jobfile",
               List.of("job", "measure", "geometry", "published"),
               with(FILES, "com.fasterxml.jackson")),
-          new Line("figures", List.of("measure", "geometry", "published"), List.of()),
+          // A hole carries the form and the steel its job asks for.
+          new Line("figures", List.of("measure", "geometry", "published", "job"), List.of()),
           new Line(
               "calc", List.of("job", "figures", "geometry", "measure", "published"), List.of()),
           new Line(
