@@ -9,9 +9,9 @@ import pegbook.published.Citation;
 /**
  * Something the reader must act on.
  *
- * <p>Its words stand in the text bundle: {@code finding.ID.title}, {@code finding.ID.text} (what was
- * found and what may happen) and {@code finding.ID.way} (what to do), with the arguments as named
- * placeholders.
+ * <p>Its words stand in the text bundle: {@code finding.ID.title}, {@code finding.ID.text} (what
+ * was found and what may happen) and {@code finding.ID.way} (what to do), with the arguments as
+ * named placeholders.
  *
  * @param kind how hard it stands in the way
  * @param id its name in the text bundle: lower case, hyphens

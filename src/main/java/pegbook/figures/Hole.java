@@ -13,16 +13,16 @@ import pegbook.measure.Length;
  * @param kind what stands in it
  * @param centre where
  * @param diameter dug
- * @param depth depth target: from the lowest ground at its rim to the underside of the concrete, set
- *     up to the tape's division
+ * @param depth depth target: from the lowest ground at its rim to the underside of the concrete,
+ *     set up to the tape's division
  * @param gravel thickness under the concrete
  * @param top height of the concrete above the ground at the mark
  * @param rule which rule decided the depth
  * @param tube the form, where there is one
  * @param steel reinforcement, where there is any
  * @param level height of the ground at the mark above the benchmark, where known
- * @param datumToUnderside from the datum line down to the underside of the concrete, where the level
- *     is known
+ * @param datumToUnderside from the datum line down to the underside of the concrete, where the
+ *     level is known
  */
 public record Hole(
     String mark,

@@ -24,7 +24,6 @@ public record Need(
     Unit unit,
     Optional<String> mark) {
   public Need {
-    arguments =
-        java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(arguments));
+    arguments = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(arguments));
   }
 }

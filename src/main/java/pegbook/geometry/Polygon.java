@@ -78,7 +78,10 @@ public record Polygon(List<Point> corners) {
 
   /** Shortest distance from a place to the edge, inside or outside. */
   public Length distanceToEdge(Point point) {
-    return sides().stream().map(side -> side.distanceTo(point)).min(Length::compareTo).orElseThrow();
+    return sides().stream()
+        .map(side -> side.distanceTo(point))
+        .min(Length::compareTo)
+        .orElseThrow();
   }
 
   /** Moved and turned as a whole: first turned clockwise about the origin, then shifted. */

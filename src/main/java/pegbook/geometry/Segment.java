@@ -27,8 +27,7 @@ public record Segment(Point from, Point to) {
   public double offsetMetres(Point point) {
     double east = to.east() - from.east();
     double north = to.north() - from.north();
-    double cross =
-        east * (point.north() - from.north()) - north * (point.east() - from.east());
+    double cross = east * (point.north() - from.north()) - north * (point.east() - from.east());
     return cross / length().metres();
   }
 

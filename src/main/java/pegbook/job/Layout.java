@@ -8,8 +8,9 @@ import pegbook.measure.Length;
  * The figure on the ground and how it is taped.
  *
  * @param outline the floor's edge
- * @param centreToFirstMark azimuth, clockwise from true north, of the line from the outline's centre
- *     to S1; marks then run clockwise; absent only for a free outline, which then lies as it is drawn
+ * @param centreToFirstMark azimuth, clockwise from true north, of the line from the outline's
+ *     centre to S1; marks then run clockwise; absent only for a free outline, which then lies as it
+ *     is drawn
  * @param supportInset distance from the outline's edge, square to it, to a support's centre; at a
  *     corner on the bisector
  * @param baseline from which marks the others are taped

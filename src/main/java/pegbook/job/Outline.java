@@ -29,8 +29,8 @@ public sealed interface Outline {
   record Rectangle(Length length, Length width, int columns, int rows) implements Outline {}
 
   /**
-   * A rectangle with its four corners cut off at 45 degrees, a support at each of the eight corners.
-   * S1 is the first corner of a length side, S2 its other end, clockwise.
+   * A rectangle with its four corners cut off at 45 degrees, a support at each of the eight
+   * corners. S1 is the first corner of a length side, S2 its other end, clockwise.
    *
    * @param length overall, along the side S1 to S2
    * @param width overall, across it
@@ -47,8 +47,8 @@ public sealed interface Outline {
   record Circle(Length diameter, int posts) implements Outline {}
 
   /**
-   * Free corners in the drawing's own frame (x to the right, y up, metres). The figure is shifted so
-   * that its centroid is the origin, and turned so that S1 lies on the azimuth given; without an
+   * Free corners in the drawing's own frame (x to the right, y up, metres). The figure is shifted
+   * so that its centroid is the origin, and turned so that S1 lies on the azimuth given; without an
    * azimuth y is true north.
    *
    * @param corners in order round the figure

@@ -67,7 +67,9 @@ public record Density(double kilogramsPerCubicMetre) implements Comparable<Densi
 
   /** Set to whole steps in the direction named; see {@link Rounding}. */
   public Density setTo(Density step, Rounding direction) {
-    return new Density(direction.steps(kilogramsPerCubicMetre, step.kilogramsPerCubicMetre) * step.kilogramsPerCubicMetre);
+    return new Density(
+        direction.steps(kilogramsPerCubicMetre, step.kilogramsPerCubicMetre)
+            * step.kilogramsPerCubicMetre);
   }
 
   @Override

@@ -12,8 +12,8 @@ import java.util.Map;
 /**
  * A published table: a CSV resource of this package.
  *
- * <p>Lines beginning with {@code #} before the first row are its header and must name the source; the
- * first line without is the names of the columns. A cell with a comma stands in double quotes.
+ * <p>Lines beginning with {@code #} before the first row are its header and must name the source;
+ * the first line without is the names of the columns. A cell with a comma stands in double quotes.
  *
  * @param name of the resource, without ".csv"
  * @param header lines of the header, without the sign

@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * A picture on paper.
  *
- * @param id name under which the templates place it; letters, digits and hyphens, unique in a document
+ * @param id name under which the templates place it; letters, digits and hyphens, unique in a
+ *     document
  * @param widthMm width in millimetres, a whole multiple of 0.01
  * @param heightMm height in millimetres
  * @param description what the picture shows, in words, for readers who cannot see it

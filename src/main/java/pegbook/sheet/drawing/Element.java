@@ -57,7 +57,9 @@ public sealed interface Element {
       boolean cleared)
       implements Element {}
 
-  /** Which part of a line of text stands at its place: horizontally; vertically base line or middle. */
+  /**
+   * Which part of a line of text stands at its place: horizontally; vertically base line or middle.
+   */
   enum Anchor {
     LEFT,
     CENTRE,

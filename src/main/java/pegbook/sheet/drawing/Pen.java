@@ -8,7 +8,9 @@ public record Pen(double widthMm, Pattern pattern, Ink ink) {
   public static final Pen THICK = new Pen(0.5, Pattern.SOLID, Ink.BLACK);
   public static final Pen HEAVY = new Pen(0.7, Pattern.SOLID, Ink.BLACK);
 
-  /** Line patterns of ISO 128: hidden edges dash, centre lines dash and dot, limits dash-dot-dot. */
+  /**
+   * Line patterns of ISO 128: hidden edges dash, centre lines dash and dot, limits dash-dot-dot.
+   */
   public enum Pattern {
     SOLID,
     DASHED,
