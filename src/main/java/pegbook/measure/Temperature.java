@@ -5,7 +5,7 @@ package pegbook.measure;
  *
  * @param kelvins value in kelvins, not below zero
  */
-public record Temperature(double kelvins) implements Comparable<Temperature> {
+public record Temperature(double kelvins) implements Comparable<Temperature>, Quantity {
   public Temperature {
     if (!(kelvins >= 0) || !Double.isFinite(kelvins)) {
       throw new IllegalArgumentException("Temperature of " + kelvins);
@@ -30,6 +30,11 @@ public record Temperature(double kelvins) implements Comparable<Temperature> {
   /** In degrees Fahrenheit. */
   public double fahrenheit() {
     return celsius() * 1.8 + 32;
+  }
+
+  @Override
+  public double si() {
+    return kelvins;
   }
 
   @Override
