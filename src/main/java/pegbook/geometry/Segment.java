@@ -39,6 +39,14 @@ public record Segment(Point from, Point to) {
     return dot / length().metres();
   }
 
+  /** The place at a distance along the line and a signed offset from it, positive to the left. */
+  public Point at(double alongMetres, double offsetMetres) {
+    double east = (to.east() - from.east()) / length().metres();
+    double north = (to.north() - from.north()) / length().metres();
+    return from.plus(
+        alongMetres * east - offsetMetres * north, alongMetres * north + offsetMetres * east);
+  }
+
   public Side sideOf(Point point) {
     double offset = offsetMetres(point);
     if (Math.abs(offset) <= ON_LINE_METRES) {

@@ -1,0 +1,17 @@
+package pegbook.geometry;
+
+import java.util.List;
+
+/**
+ * An outline with the places of its supports, in the ground's frame.
+ *
+ * @param outline the floor's edge, corners clockwise
+ * @param round true when the edge is a circle, for which the outline is a polygon with its corners
+ *     on the circle
+ * @param supports where the supports stand, S1 first
+ */
+public record Figure(Polygon outline, boolean round, List<Point> supports) {
+  public Figure {
+    supports = List.copyOf(supports);
+  }
+}
