@@ -14,6 +14,23 @@ import pegbook.measure.Volume;
  * @param strength specified compressive strength at 28 days
  * @param waste spilt, left in the mixer
  * @param overBreak how much more than its drawn size a dug hole takes; absent: by digging
+ * @param mixing how it is mixed; decides how long a pour takes
  */
 public record Concrete(
-    Mass bag, Optional<Volume> yield, Pressure strength, Ratio waste, Optional<Ratio> overBreak) {}
+    Mass bag,
+    Optional<Volume> yield,
+    Pressure strength,
+    Ratio waste,
+    Optional<Ratio> overBreak,
+    Mixing mixing) {
+
+  /** How concrete is mixed. */
+  public enum Mixing {
+    /** Bags, in a tub or barrow with a hoe. */
+    BY_HAND,
+    /** Bags, in a turning drum. */
+    MIXER,
+    /** Delivered mixed by a truck. */
+    READY_MIX
+  }
+}
