@@ -112,8 +112,7 @@ class GeometryPropertyTest {
 
   @Property
   void insetOfAPolygonHoldsOrIsRefused(
-      @ForAll("polygons") Polygon polygon,
-      @ForAll @DoubleRange(min = 0.01, max = 1) double inset) {
+      @ForAll("polygons") Polygon polygon, @ForAll @DoubleRange(min = 0.01, max = 1) double inset) {
     Inset.of(polygon.clockwise(), inset)
         .ifPresent(
             places ->

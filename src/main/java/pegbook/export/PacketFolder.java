@@ -1,0 +1,89 @@
+package pegbook.export;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Writes a packet's files into its folder.
+ *
+ * <p>All files are first written into a folder beside it, then each is moved over its predecessor
+ * in one step, so that a reader sees every file whole, old or new. Files of an earlier packet that
+ * this one does not have (a fourth day sheet, say) are removed at the end; files of other names are
+ * the user's and stay.
+ */
+public final class PacketFolder {
+  private static final Pattern OURS =
+      Pattern.compile("binder\\.pdf|review\\.pdf|day-\\d+\\.pdf|results\\.json|tapes\\.csv");
+
+  private PacketFolder() {}
+
+  /**
+   * Writes files.
+   *
+   * @param folder the packet's folder, made where there is none
+   * @param files contents by file name
+   * @throws IOException when the place cannot be written; the packet before it then stands as it
+   *     was, file by file
+   */
+  public static void write(Path folder, Map<String, byte[]> files) throws IOException {
+    Path parent = folder.toAbsolutePath().normalize().getParent();
+    if (parent == null) {
+      throw new IOException(folder + " has no parent folder");
+    }
+    Files.createDirectories(parent);
+    Path beside = Files.createTempDirectory(parent, "." + folder.getFileName() + "-");
+    try {
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        Files.write(beside.resolve(file.getKey()), file.getValue());
+      }
+      Files.createDirectories(folder);
+      for (String name : files.keySet()) {
+        move(beside.resolve(name), folder.resolve(name));
+      }
+      for (String stale : stale(folder, files.keySet())) {
+        Files.delete(folder.resolve(stale));
+      }
+    } finally {
+      remove(beside);
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static Set<String> stale(Path folder, Set<String> written) throws IOException {
+    Set<String> stale = new TreeSet<>();
+    try (Stream<Path> entries = Files.list(folder)) {
+      entries
+          .map(entry -> entry.getFileName().toString())
+          .filter(name -> OURS.matcher(name).matches() && !written.contains(name))
+          .forEach(stale::add);
+    }
+    return stale;
+  }
+
+  private static void remove(Path folder) throws IOException {
+    List<Path> entries;
+    try (Stream<Path> walk = Files.walk(folder)) {
+      entries = walk.sorted(Comparator.reverseOrder()).toList();
+    }
+    for (Path entry : entries) {
+      Files.deleteIfExists(entry);
+    }
+  }
+}
