@@ -32,7 +32,9 @@ public enum Unit {
   PSI("psi", 4.4482216152605 / 0.00064516),
   DEGREE("°", Math.PI / 180),
   HOUR("h", 3600),
-  MINUTE("min", 60);
+  MINUTE("min", 60),
+  CUBIC_METRE_PER_HOUR("m³/h", 1 / 3600.0),
+  CUBIC_FOOT_PER_HOUR("ft³/h", 0.028316846592 / 3600);
 
   private final String symbol;
   private final double siFactor;

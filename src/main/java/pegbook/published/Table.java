@@ -46,6 +46,11 @@ public record Table(String name, List<String> header, List<Row> rows) {
       return Double.parseDouble(text(column));
     }
 
+    /** Where the row is from: its columns "publication" and "locator". */
+    public Citation citation() {
+      return new Citation(text("publication"), text("locator"));
+    }
+
     public boolean isEmpty(String column) {
       return text(column).isEmpty();
     }

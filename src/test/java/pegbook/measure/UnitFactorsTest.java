@@ -57,7 +57,9 @@ class UnitFactorsTest {
           Map.entry(Unit.PSI, POUND_FORCE.divide(INCH.pow(2))),
           Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)),
           Map.entry(Unit.HOUR, Units.HOUR),
-          Map.entry(Unit.MINUTE, Units.MINUTE));
+          Map.entry(Unit.MINUTE, Units.MINUTE),
+          Map.entry(Unit.CUBIC_METRE_PER_HOUR, Units.CUBIC_METRE.divide(Units.HOUR)),
+          Map.entry(Unit.CUBIC_FOOT_PER_HOUR, FOOT.pow(3).divide(Units.HOUR)));
 
   @TestFactory
   List<DynamicTest> everyUnitOfTheWorkings() {
