@@ -5,6 +5,17 @@ public interface Lettering {
   /** Points to a millimetre: 72 / 25.4. */
   double POINTS_PER_MM = 72 / 25.4;
 
+  /** Height of capitals and figures above the base line, as a share of the type's height. */
+  double CAPITAL_HEIGHT = 0.66;
+
+  /**
+   * Height of the tallest letters (b, d, l) above the base line, as a share of the type's height.
+   */
+  double ASCENT = 0.75;
+
+  /** Depth of the lowest letters (g, p, y) below the base line, as a share of the type's height. */
+  double DESCENT = 0.21;
+
   /**
    * Width of a line of text.
    *

@@ -1,0 +1,75 @@
+package pegbook.render;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import org.thymeleaf.context.IExpressionContext;
+import org.thymeleaf.exceptions.TemplateProcessingException;
+import org.thymeleaf.processor.IProcessor;
+import org.thymeleaf.standard.StandardDialect;
+import org.thymeleaf.standard.expression.IStandardExpression;
+import org.thymeleaf.standard.expression.IStandardExpressionParser;
+import org.thymeleaf.standard.expression.StandardExpressionParser;
+import org.thymeleaf.standard.processor.StandardAttrTagProcessor;
+import org.thymeleaf.standard.processor.StandardBlockTagProcessor;
+import org.thymeleaf.standard.processor.StandardCaseTagProcessor;
+import org.thymeleaf.standard.processor.StandardClassappendTagProcessor;
+import org.thymeleaf.standard.processor.StandardDefaultAttributesTagProcessor;
+import org.thymeleaf.standard.processor.StandardEachTagProcessor;
+import org.thymeleaf.standard.processor.StandardFragmentTagProcessor;
+import org.thymeleaf.standard.processor.StandardIfTagProcessor;
+import org.thymeleaf.standard.processor.StandardInsertTagProcessor;
+import org.thymeleaf.standard.processor.StandardReplaceTagProcessor;
+import org.thymeleaf.standard.processor.StandardSwitchTagProcessor;
+import org.thymeleaf.standard.processor.StandardTextTagProcessor;
+import org.thymeleaf.standard.processor.StandardUnlessTagProcessor;
+import org.thymeleaf.standard.processor.StandardWithTagProcessor;
+import org.thymeleaf.standard.processor.StandardXmlNsTagProcessor;
+import org.thymeleaf.templatemode.TemplateMode;
+
+/**
+ * The part of the template language that a packet needs. Left out on purpose: unescaped text,
+ * inlined expressions, and preprocessing, through which job text could become markup or be
+ * evaluated.
+ */
+final class TemplateDialect extends StandardDialect {
+  TemplateDialect() {
+    super("Packet", PREFIX, PROCESSOR_PRECEDENCE);
+    setVariableExpressionEvaluator(new RecordPaths());
+    setExpressionParser(new WithoutPreprocessing());
+  }
+
+  @Override
+  public Set<IProcessor> getProcessors(String prefix) {
+    TemplateMode mode = TemplateMode.HTML;
+    Set<IProcessor> processors = new LinkedHashSet<>();
+    processors.add(new StandardAttrTagProcessor(mode, prefix));
+    processors.add(
+        new StandardBlockTagProcessor(mode, prefix, StandardBlockTagProcessor.ELEMENT_NAME));
+    processors.add(new StandardCaseTagProcessor(mode, prefix));
+    processors.add(new StandardClassappendTagProcessor(prefix));
+    processors.add(new StandardDefaultAttributesTagProcessor(mode, prefix));
+    processors.add(new StandardEachTagProcessor(mode, prefix));
+    processors.add(new StandardFragmentTagProcessor(mode, prefix));
+    processors.add(new StandardIfTagProcessor(mode, prefix));
+    processors.add(new StandardInsertTagProcessor(mode, prefix));
+    processors.add(new StandardReplaceTagProcessor(mode, prefix));
+    processors.add(new StandardSwitchTagProcessor(mode, prefix));
+    processors.add(new StandardTextTagProcessor(mode, prefix));
+    processors.add(new StandardUnlessTagProcessor(mode, prefix));
+    processors.add(new StandardWithTagProcessor(mode, prefix));
+    processors.add(new StandardXmlNsTagProcessor(mode, prefix));
+    return processors;
+  }
+
+  private static final class WithoutPreprocessing implements IStandardExpressionParser {
+    private final StandardExpressionParser parser = new StandardExpressionParser();
+
+    @Override
+    public IStandardExpression parseExpression(IExpressionContext context, String input) {
+      if (input.contains("__")) {
+        throw new TemplateProcessingException("preprocessing is not part of a template: " + input);
+      }
+      return parser.parseExpression(context, input);
+    }
+  }
+}
