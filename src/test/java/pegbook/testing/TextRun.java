@@ -1,0 +1,69 @@
+package pegbook.testing;
+
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * Text shown by one instruction of the PDF.
+ *
+ * @param order place in the painting order of the page
+ * @param text as it extracts
+ * @param glyphs its letters
+ * @param start where its base line begins
+ * @param end where its base line ends
+ * @param ink the box round its letters, turned as they are
+ * @param font name of the font, without the subset's prefix
+ * @param size height of type as printed, in points
+ * @param degrees turn of the base line, anticlockwise from level
+ * @param grey 0 black to 1 white
+ * @param drawing number on the page of the drawing it stands in
+ * @param clip what of the page may be painted here
+ * @param tags its place in the tag tree, outermost first; "Artifact" for what is not content
+ */
+public record TextRun(
+    int order,
+    String text,
+    List<Glyph> glyphs,
+    Position start,
+    Position end,
+    Quad ink,
+    String font,
+    double size,
+    double degrees,
+    double grey,
+    OptionalInt drawing,
+    Box clip,
+    List<String> tags) {
+
+  /**
+   * One letter.
+   *
+   * @param text as it extracts; empty when the PDF does not say
+   * @param ink the box round its shape
+   * @param blank true when it leaves no mark
+   * @param missing true when the font has no shape for it
+   */
+  public record Glyph(String text, Quad ink, boolean blank, boolean missing) {}
+
+  /** The upright box round its letters. */
+  public Box box() {
+    return ink.bounds();
+  }
+
+  public boolean isArtifact() {
+    return tags.contains("Artifact");
+  }
+
+  public boolean isInDrawing() {
+    return drawing.isPresent();
+  }
+
+  public boolean isUnder(String tag) {
+    return tags.contains(tag);
+  }
+
+  /** True for the text of a heading of any level. */
+  public boolean isHeading() {
+    return tags.stream().anyMatch(tag -> tag.matches("H[1-6]?"));
+  }
+}
