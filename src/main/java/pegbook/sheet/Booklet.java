@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import pegbook.sheet.drawing.Drawing;
 
 /**
@@ -14,7 +15,7 @@ import pegbook.sheet.drawing.Drawing;
  * @param title title of the document
  * @param summary what it is about, in a sentence
  * @param sheets its sheets by their names in the template; a sheet that the job has no use for is
- *     absent
+ *     empty
  * @param strip what stands at the foot of every page
  */
 public record Booklet(
@@ -22,7 +23,7 @@ public record Booklet(
     String template,
     String title,
     String summary,
-    Map<String, Sheet> sheets,
+    Map<String, Optional<? extends Sheet>> sheets,
     Strip strip) {
 
   /**
@@ -51,6 +52,9 @@ public record Booklet(
 
   /** Every drawing of its sheets. */
   public List<Drawing> drawings() {
-    return sheets.values().stream().flatMap(sheet -> sheet.drawings().stream()).toList();
+    return sheets.values().stream()
+        .flatMap(Optional::stream)
+        .flatMap(sheet -> sheet.drawings().stream())
+        .toList();
   }
 }

@@ -12,8 +12,8 @@ public record PageArea(double widthMm, double heightMm) {
   /** Filing margin on the binding side, ISO 5457. */
   public static final double FILING_MARGIN_MM = 20;
 
-  public static final double RIGHT_MARGIN_MM = 10;
-  public static final double TOP_MARGIN_MM = 12;
+  public static final double RIGHT_MARGIN_MM = 11;
+  public static final double TOP_MARGIN_MM = 11;
 
   /** Bottom margin, which holds the title strip. */
   public static final double BOTTOM_MARGIN_MM = 26;
