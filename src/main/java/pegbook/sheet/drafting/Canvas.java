@@ -1,0 +1,204 @@
+package pegbook.sheet.drafting;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import pegbook.lettering.Lettering;
+import pegbook.sheet.drawing.Drawing;
+import pegbook.sheet.drawing.Element;
+import pegbook.sheet.drawing.Ink;
+import pegbook.sheet.drawing.Pen;
+import pegbook.sheet.drawing.Spot;
+
+/**
+ * Collects what is drawn. Knows where text stands and lines run, so that later text steps aside.
+ * Text is painted over everything else.
+ */
+public final class Canvas {
+  /** Bare paper kept between two texts. */
+  static final double TEXT_GAP_MM = 0.6;
+
+  private static final int CIRCLE_PARTS = 24;
+
+  private final double widthMm;
+  private final double heightMm;
+  private final Lettering lettering;
+  private final List<Element> shapes = new ArrayList<>();
+  private final List<Element> texts = new ArrayList<>();
+  private final List<Plate> taken = new ArrayList<>();
+  private final List<Plate> kept = new ArrayList<>();
+  private final List<Stroke> strokes = new ArrayList<>();
+
+  /** A stretch of drawn line that text avoids where it can. */
+  record Stroke(Spot from, Spot to) {}
+
+  /**
+   * An empty canvas.
+   *
+   * @param widthMm set down to a hundredth of a millimetre, as the height
+   */
+  public Canvas(double widthMm, double heightMm, Lettering lettering) {
+    this.widthMm = Math.floor(widthMm * 100 + 1e-6) / 100;
+    this.heightMm = Math.floor(heightMm * 100 + 1e-6) / 100;
+    this.lettering = lettering;
+  }
+
+  public double widthMm() {
+    return widthMm;
+  }
+
+  public double heightMm() {
+    return heightMm;
+  }
+
+  public Lettering lettering() {
+    return lettering;
+  }
+
+  /** The whole canvas. */
+  public Plate area() {
+    return Plate.between(0, 0, widthMm, heightMm);
+  }
+
+  /** Where text and leaders stand. */
+  public List<Plate> taken() {
+    return Collections.unmodifiableList(taken);
+  }
+
+  public void line(Spot from, Spot to, Pen pen) {
+    shapes.add(new Element.Line(from, to, pen));
+    strokes.add(new Stroke(from, to));
+  }
+
+  /** An open or closed row of lines. */
+  public void path(List<Spot> spots, boolean closed, Pen pen) {
+    shapes.add(new Element.Path(spots, closed, Optional.of(pen), Optional.empty()));
+    remember(spots, closed);
+  }
+
+  /** A filled figure without an edge. */
+  public void area(List<Spot> spots, Ink ink) {
+    shapes.add(new Element.Path(spots, true, Optional.empty(), Optional.of(ink)));
+    remember(spots, true);
+  }
+
+  public void circle(Spot centre, double radiusMm, Pen pen) {
+    shapes.add(new Element.Circle(centre, radiusMm, Optional.of(pen), Optional.empty()));
+    rememberCircle(centre, radiusMm);
+  }
+
+  /** A filled circle without an edge. */
+  public void dot(Spot centre, double radiusMm) {
+    shapes.add(new Element.Circle(centre, radiusMm, Optional.empty(), Optional.of(Ink.BLACK)));
+    rememberCircle(centre, radiusMm);
+  }
+
+  /** Anything else that is not text; text does not avoid it. */
+  public void under(Element shape) {
+    if (shape instanceof Element.Label) {
+      throw new IllegalArgumentException("text goes through write: " + shape);
+    }
+    shapes.add(shape);
+  }
+
+  private void remember(List<Spot> spots, boolean closed) {
+    for (int i = 0; i + 1 < spots.size(); i++) {
+      strokes.add(new Stroke(spots.get(i), spots.get(i + 1)));
+    }
+    if (closed) {
+      strokes.add(new Stroke(spots.get(spots.size() - 1), spots.get(0)));
+    }
+  }
+
+  private void rememberCircle(Spot centre, double radiusMm) {
+    List<Spot> ring = new ArrayList<>();
+    for (int i = 0; i < CIRCLE_PARTS; i++) {
+      ring.add(Spots.towards(centre, 360.0 * i / CIRCLE_PARTS, radiusMm));
+    }
+    remember(ring, true);
+  }
+
+  /** Keeps a place free of text that comes later; leaders may run through it. */
+  public void keepFree(Plate plate) {
+    kept.add(plate);
+  }
+
+  /**
+   * True when text fits there: inside the canvas, over no other text, leader or place kept free.
+   */
+  public boolean isFree(Plate plate) {
+    Plate withGap = plate.grown(TEXT_GAP_MM);
+    return plate.isInside(area())
+        && taken.stream().noneMatch(withGap::overlaps)
+        && kept.stream().noneMatch(plate::overlaps);
+  }
+
+  /** How many drawn lines run through a place. */
+  int strokesThrough(Plate plate) {
+    return (int)
+        strokes.stream().filter(stroke -> plate.isCrossedBy(stroke.from(), stroke.to())).count();
+  }
+
+  /** True when a stretch of line runs through no text and crosses no leader. */
+  boolean isClear(Spot from, Spot to) {
+    return taken.stream().noneMatch(plate -> plate.isCrossedBy(from, to));
+  }
+
+  /**
+   * Writes a text at a fixed place, or nothing when it does not fit there.
+   *
+   * @return whether it was written
+   */
+  public boolean write(Element.Label label) {
+    Plate plate = Plate.of(label, lettering);
+    if (!isFree(plate)) {
+      return false;
+    }
+    texts.add(label);
+    taken.add(plate);
+    return true;
+  }
+
+  /**
+   * Writes a text that must stand at a fixed place.
+   *
+   * @throws IllegalStateException when it does not fit there: it is too long for its drawing
+   */
+  public void writeFixed(Element.Label label) {
+    if (!write(label)) {
+      throw new IllegalStateException(
+          "no room on a drawing of "
+              + widthMm
+              + " x "
+              + heightMm
+              + " mm for the text \""
+              + label.text()
+              + "\"");
+    }
+  }
+
+  /** Draws a leader, which later text keeps off. */
+  void leader(Stroke leader) {
+    line(leader.from(), leader.to(), Pen.HAIR);
+    taken.add(
+        new Plate(
+            Spots.middle(leader.from(), leader.to()),
+            Spots.distanceMm(leader.from(), leader.to()) / 2,
+            0.1,
+            Spots.directionDegrees(leader.from(), leader.to())));
+  }
+
+  /** Writes texts whose place was found free as a whole. */
+  void write(List<Element.Label> labels, Plate whole) {
+    texts.addAll(labels);
+    taken.add(whole);
+  }
+
+  /** The finished drawing; see {@link Drawing}. */
+  public Drawing drawing(String id, String description) {
+    List<Element> all = new ArrayList<>(shapes);
+    all.addAll(texts);
+    return new Drawing(id, widthMm, heightMm, description, all);
+  }
+}

@@ -1,0 +1,138 @@
+package pegbook.sheet.drafting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pegbook.sheet.drawing.Spot;
+
+/**
+ * Finds a place for a label near what it names.
+ *
+ * <p>Places are tried in a fixed order: sixteen directions at growing distances. Those over other
+ * text, outside the canvas, or whose leader would run through text, are out; of the rest the one
+ * that covers the fewest drawn lines, then the nearest, is taken. A label that stands away from its
+ * place gets a leader line, which later text keeps off.
+ */
+public final class LabelPlacer {
+  /** Distances tried, in millimetres beyond the nearest that clears what is named. */
+  private static final double[] DISTANCES = {0, 2, 4, 7, 10, 14, 18, 23, 29, 36, 44, 55, 70};
+
+  /** East first, then as a writer looks: upper right, lower right, above, below, left. */
+  private static final double[] DIRECTIONS = {
+    0, 45, -45, 90, -90, 180, 135, -135, 22.5, -22.5, 67.5, -67.5, 112.5, -112.5, 157.5, -157.5
+  };
+
+  /** From this distance on a label needs a leader. */
+  private static final double LEADER_FROM_MM = 3;
+
+  /** A line under the text weighs as much as this distance. */
+  private static final double LINE_WEIGHT_MM = 6;
+
+  private final Canvas canvas;
+
+  public LabelPlacer(Canvas canvas) {
+    this.canvas = canvas;
+  }
+
+  private record Candidate(Spot middle, Plate plate, Optional<Canvas.Stroke> leader, double cost) {}
+
+  /**
+   * Places a label beside a spot.
+   *
+   * @param target the place it names
+   * @param clearMm how far from it the label keeps at least
+   * @return whether there was room
+   */
+  public boolean place(Wording wording, Spot target, double clearMm) {
+    return place(wording, target, clearMm, DIRECTIONS[0]);
+  }
+
+  /** The same, trying one direction (degrees anticlockwise from x) before all others. */
+  public boolean place(Wording wording, Spot target, double clearMm, double firstDegrees) {
+    Optional<Candidate> best = Optional.empty();
+    for (double distance : DISTANCES) {
+      double least = best.map(Candidate::cost).orElse(Double.POSITIVE_INFINITY);
+      if (distance >= least) {
+        break;
+      }
+      for (Candidate candidate :
+          ring(wording, target, clearMm + distance, distance, firstDegrees)) {
+        if (candidate.cost() < best.map(Candidate::cost).orElse(Double.POSITIVE_INFINITY)) {
+          best = Optional.of(candidate);
+        }
+      }
+    }
+    best.ifPresent(candidate -> write(wording, candidate));
+    return best.isPresent();
+  }
+
+  private List<Candidate> ring(
+      Wording wording, Spot target, double clearMm, double distance, double firstDegrees) {
+    List<Candidate> candidates = new ArrayList<>();
+    for (int i = -1; i < DIRECTIONS.length; i++) {
+      double degrees = i < 0 ? firstDegrees : DIRECTIONS[i];
+      candidate(wording, target, clearMm, distance, degrees)
+          .map(some -> cheaper(some, degrees == firstDegrees))
+          .ifPresent(candidates::add);
+    }
+    return candidates;
+  }
+
+  private static Candidate cheaper(Candidate candidate, boolean wanted) {
+    double cost = candidate.cost() + (wanted ? 0 : 0.5);
+    return new Candidate(candidate.middle(), candidate.plate(), candidate.leader(), cost);
+  }
+
+  private Optional<Candidate> candidate(
+      Wording wording, Spot target, double clearMm, double distance, double degrees) {
+    double halfWidth = wording.widthMm(canvas.lettering()) / 2;
+    double halfHeight = wording.heightMm() / 2;
+    Spot edge = Spots.towards(target, degrees, clearMm);
+    double right = StrictMath.cos(StrictMath.toRadians(degrees));
+    double up = StrictMath.sin(StrictMath.toRadians(degrees));
+    Spot middle = Spots.shifted(edge, halfWidth * softSign(right), halfHeight * softSign(up));
+    Plate plate = new Plate(middle, halfWidth, halfHeight, 0);
+    if (!canvas.isFree(plate)) {
+      return Optional.empty();
+    }
+    Optional<Canvas.Stroke> leader =
+        distance < LEADER_FROM_MM
+            ? Optional.empty()
+            : Optional.of(
+                new Canvas.Stroke(
+                    start(target, clearMm - distance, degrees), nearest(plate, edge)));
+    if (leader.isPresent() && !canvas.isClear(leader.get().from(), leader.get().to())) {
+      return Optional.empty();
+    }
+    double cost = distance + LINE_WEIGHT_MM * canvas.strokesThrough(plate.grown(0.3));
+    return Optional.of(new Candidate(middle, plate, leader, cost));
+  }
+
+  /** From -1 to 1: the plate is shifted by its whole half beside, by nothing above or below. */
+  private static double softSign(double share) {
+    return Math.max(-1, Math.min(1, share * 1.5));
+  }
+
+  /** Where a leader begins: at the edge of what is named. */
+  private static Spot start(Spot target, double clearMm, double degrees) {
+    return Spots.towards(target, degrees, Math.max(0, clearMm - Canvas.TEXT_GAP_MM));
+  }
+
+  /** Where a leader ends: on the plate's edge, nearest to where it comes from. */
+  private static Spot nearest(Plate plate, Spot from) {
+    double x = plate.centre().x();
+    double y = plate.centre().y();
+    double margin = Canvas.TEXT_GAP_MM;
+    return new Spot(
+        Math.max(
+            x - plate.halfWidthMm() - margin, Math.min(x + plate.halfWidthMm() + margin, from.x())),
+        Math.max(
+            y - plate.halfHeightMm() - margin,
+            Math.min(y + plate.halfHeightMm() + margin, from.y())));
+  }
+
+  private void write(Wording wording, Candidate candidate) {
+    canvas.write(wording.centredOn(candidate.middle()), candidate.plate());
+    candidate.leader().ifPresent(canvas::leader);
+  }
+}

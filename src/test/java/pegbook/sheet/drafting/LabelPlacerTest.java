@@ -1,0 +1,124 @@
+package pegbook.sheet.drafting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import pegbook.lettering.Lettering;
+import pegbook.sheet.drawing.Drawing;
+import pegbook.sheet.drawing.Element;
+import pegbook.sheet.drawing.Pen;
+import pegbook.sheet.drawing.Spot;
+
+class LabelPlacerTest {
+  private static final Lettering LETTERING = Lettered.lettering();
+
+  record Named(String name, Spot at, double degrees) {}
+
+  @Provide
+  Arbitrary<List<Named>> names() {
+    Arbitrary<String> name =
+        Arbitraries.of("S1", "S60", "the old oak", "line of the neighbour", "12′ 9 ³⁄₈″");
+    return Combinators.combine(
+            name,
+            Arbitraries.doubles().between(0, 160),
+            Arbitraries.doubles().between(0, 120),
+            Arbitraries.of(0.0, 90.0, 180.0, -90.0, 30.0))
+        .as((text, x, y, degrees) -> new Named(text, new Spot(x, y), degrees))
+        .list()
+        .ofMinSize(2)
+        .ofMaxSize(60);
+  }
+
+  @Property(tries = 200)
+  void noTextLiesOverAnotherOrOutside(@ForAll("names") List<Named> names) {
+    Canvas canvas = new Canvas(160, 120, LETTERING);
+    LabelPlacer placer = new LabelPlacer(canvas);
+    int placed = 0;
+    for (Named named : names) {
+      canvas.circle(named.at(), 2, Pen.THIN);
+      if (placer.place(Wording.of(named.name(), 8), named.at(), 3, named.degrees())) {
+        placed++;
+      }
+    }
+    List<Plate> plates = plates(canvas.drawing("d", "names"));
+    assertThat(plates).hasSize(placed);
+    assertThat(placed).isPositive();
+    for (int i = 0; i < plates.size(); i++) {
+      assertThat(plates.get(i).isInside(canvas.area())).isTrue();
+      for (int j = 0; j < i; j++) {
+        assertThat(plates.get(i).overlaps(plates.get(j))).isFalse();
+      }
+    }
+  }
+
+  @Test
+  void sixtyMarksOnACircleAllGetTheirNames() {
+    Canvas canvas = new Canvas(180, 180, LETTERING);
+    LabelPlacer placer = new LabelPlacer(canvas);
+    for (int i = 1; i <= 60; i++) {
+      Spot at = Spots.towards(new Spot(90, 90), 90 - 6 * i, 55);
+      canvas.circle(at, 2.2, Pen.THIN);
+      canvas.keepFree(new Plate(at, 2, 2, 0));
+      assertThat(placer.place(Wording.bold("S" + i, 9), at, 3, 90 - 6 * i)).as("S%d", i).isTrue();
+    }
+  }
+
+  private static List<Plate> plates(Drawing drawing) {
+    return drawing.elements().stream()
+        .filter(Element.Label.class::isInstance)
+        .map(label -> Plate.of((Element.Label) label, LETTERING))
+        .toList();
+  }
+
+  @Test
+  void aLoneLabelStandsWhereItIsWantedWithoutALeader() {
+    Canvas canvas = new Canvas(100, 100, LETTERING);
+    assertThat(new LabelPlacer(canvas).place(Wording.of("P1", 8), new Spot(50, 50), 3, 90))
+        .isTrue();
+    Drawing drawing = canvas.drawing("d", "one name");
+    assertThat(drawing.elements()).hasSize(1);
+    Plate plate = plates(drawing).get(0);
+    assertThat(plate.centre().x()).isEqualTo(50);
+    assertThat(plate.centre().y()).isGreaterThan(53);
+  }
+
+  @Test
+  void aLabelThatStepsAwayGetsALeaderThatLaterTextKeepsOff() {
+    Canvas canvas = new Canvas(100, 100, LETTERING);
+    canvas.keepFree(Plate.between(30, 30, 70, 70));
+    LabelPlacer placer = new LabelPlacer(canvas);
+    assertThat(placer.place(Wording.of("first", 8), new Spot(50, 50), 1)).isTrue();
+    Drawing drawing = canvas.drawing("d", "one name");
+    Element.Line leader = (Element.Line) drawing.elements().get(0);
+    Spot middle = Spots.middle(leader.from(), leader.to());
+    assertThat(
+            canvas.write(
+                new Element.Label(
+                    middle, "over it", 8, Element.Anchor.CENTRE_MIDDLE, 0, false, false)))
+        .isFalse();
+  }
+
+  @Test
+  void aCanvasWithoutRoomPlacesNothing() {
+    Canvas canvas = new Canvas(8, 8, LETTERING);
+    assertThat(
+            new LabelPlacer(canvas).place(Wording.of("far too long a name", 8), new Spot(4, 4), 1))
+        .isFalse();
+    assertThat(canvas.drawing("d", "nothing").elements()).isEmpty();
+  }
+
+  @Test
+  void longNamesBreakBetweenWords() {
+    double width = LETTERING.widthMm("well of the", 8, false);
+    Wording wording = Wording.wrapped("well of the farm beyond", 8, width, LETTERING);
+    assertThat(wording.lines()).containsExactly("well of the", "farm", "beyond");
+    assertThat(wording.widthMm(LETTERING)).isLessThanOrEqualTo(width);
+  }
+}
