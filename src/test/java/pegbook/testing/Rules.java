@@ -1,5 +1,7 @@
 package pegbook.testing;
 
+import java.nio.file.Path;
+
 /**
  * What every page of a document keeps to. Tolerances are of the reading back, not of the drawing:
  * half of what an eye sees on paper.
@@ -37,12 +39,17 @@ public record Rules(
 
   /** Binder and review packet. */
   public static Rules binder() {
-    return new Rules(8, 8, 20, 10, 10, 10, 5);
+    return new Rules(8, 8, 20, 11, 11, 26, 5);
   }
 
   /** Day sheets: read on a clipboard in the field. */
   public static Rules daySheet() {
-    return new Rules(11, 8, 20, 10, 10, 10, 5);
+    return new Rules(11, 8, 20, 11, 11, 27, 5);
+  }
+
+  /** The rules for a file of a packet, by its name. */
+  public static Rules of(Path file) {
+    return file.getFileName().toString().startsWith("day") ? daySheet() : binder();
   }
 
   /** The room for content on a paper. */
