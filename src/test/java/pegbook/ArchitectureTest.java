@@ -88,6 +88,7 @@ class ArchitectureTest {
                   "javax.xml",
                   "org.w3c.dom",
                   "org.xml.sax",
+                  "org.apache.commons.logging",
                   "org.apache.fontbox",
                   "org.apache.pdfbox",
                   "org.apache.xmpbox",

@@ -78,8 +78,8 @@ final class DocumentMark {
             .issued()
             .map(
                 date ->
-                    "<xmp:CreateDate>%1$sT00:00:00Z</xmp:CreateDate><xmp:ModifyDate>%1$sT00:00:00Z</xmp:ModifyDate>"
-                        .formatted(date))
+                    "<xmp:CreateDate>{date}T00:00:00Z</xmp:CreateDate><xmp:ModifyDate>{date}T00:00:00Z</xmp:ModifyDate>"
+                        .replace("{date}", date.toString()))
             .orElse("");
     try (InputStream template = DocumentMark.class.getResourceAsStream("metadata.xml")) {
       if (template == null) {

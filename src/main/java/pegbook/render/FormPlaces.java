@@ -1,7 +1,7 @@
 package pegbook.render;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -35,7 +35,7 @@ final class FormPlaces {
    */
   static List<Place> take(Document markup, String where) {
     List<Place> places = new ArrayList<>();
-    Set<String> names = new HashSet<>();
+    Set<String> names = new LinkedHashSet<>();
     for (Element input : Markup.elements(markup, "input")) {
       Place place = place(input, "field-" + (places.size() + 1), where);
       if (!names.add(place.name())) {

@@ -1,6 +1,6 @@
 package pegbook.render;
 
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.w3c.dom.Document;
@@ -129,7 +129,7 @@ final class MarkupRules {
   }
 
   private void checkLinks(List<Element> elements) {
-    Set<String> ids = new HashSet<>();
+    Set<String> ids = new LinkedHashSet<>();
     for (Element element : elements) {
       if (element.hasAttribute("id") && !ids.add(element.getAttribute("id"))) {
         throw refused(element, "the id stands twice");

@@ -1,6 +1,8 @@
 package pegbook.render;
 
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +39,7 @@ public record PacketDocument(
     List<Drawing> drawings,
     Function<String, Optional<String>> texts) {
   public PacketDocument {
-    model = Map.copyOf(model);
+    model = Collections.unmodifiableMap(new LinkedHashMap<>(model));
     drawings = List.copyOf(drawings);
     if (title.isBlank() || subject.isBlank() || language.isBlank()) {
       throw new IllegalArgumentException("a document needs a title, a subject and a language");
