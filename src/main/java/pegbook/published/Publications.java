@@ -7,6 +7,7 @@ import java.util.Map;
 /** The catalogue of publications. */
 public final class Publications {
   private static final Map<String, Publication> BY_ID = read();
+  private static final Map<String, String> SHORT_NAMES = readShortNames();
 
   private Publications() {}
 
@@ -21,6 +22,12 @@ public final class Publications {
       throw new IllegalArgumentException("no publication \"" + id + "\" in publications.csv");
     }
     return publication;
+  }
+
+  /** How it is called beside a number: its short name, or its title where it has none. */
+  public static String shortName(String id) {
+    String name = SHORT_NAMES.get(id);
+    return name == null ? find(id).title() : name;
   }
 
   /** All, in the catalogue's order. */
@@ -39,6 +46,14 @@ public final class Publications {
               row.text("publisher"),
               Publication.Status.valueOf(row.text("status")));
       byId.put(publication.id(), publication);
+    }
+    return byId;
+  }
+
+  private static Map<String, String> readShortNames() {
+    Map<String, String> byId = new LinkedHashMap<>();
+    for (Table.Row row : Table.read("short_names").rows()) {
+      byId.put(row.text("id"), row.text("name"));
     }
     return byId;
   }

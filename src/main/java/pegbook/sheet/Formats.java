@@ -21,6 +21,7 @@ import pegbook.measure.NumberNotation;
 import pegbook.measure.Pressure;
 import pegbook.measure.Quantity;
 import pegbook.measure.TapeDivision;
+import pegbook.measure.Temperature;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
 import pegbook.measure.Volume;
@@ -114,6 +115,12 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
   public String density(Density density) {
     return NumberNotation.write(
         density, imperial() ? Unit.POUND_PER_CUBIC_FOOT : Unit.KILOGRAM_PER_CUBIC_METRE);
+  }
+
+  /** A temperature of the air to the whole degree; a threshold met in between is set down. */
+  public String temperature(Temperature temperature) {
+    double degrees = imperial() ? temperature.fahrenheit() : temperature.celsius();
+    return NumberNotation.write(Math.floor(degrees + 1e-6), 0) + (imperial() ? " °F" : " °C");
   }
 
   /** An azimuth or an angle: degrees and minutes. */
@@ -217,6 +224,9 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
     }
     if (quantity instanceof Density density) {
       return density(density);
+    }
+    if (quantity instanceof Temperature temperature) {
+      return temperature(temperature);
     }
     if (quantity instanceof Duration duration) {
       return hours(duration);

@@ -1,0 +1,44 @@
+package pegbook.calc.safetynotes;
+
+import java.util.Comparator;
+import java.util.List;
+import pegbook.figures.Finding;
+import pegbook.figures.Result;
+import pegbook.figures.Task;
+import pegbook.figures.Working;
+
+/**
+ * The safety notes of a job.
+ *
+ * @param notes by stage; in a stage the most dangerous first
+ * @param findings holes that must not be dug as they stand
+ * @param workings the limit for lifting
+ */
+public record SafetyNotes(List<Note> notes, List<Finding> findings, List<Working> workings)
+    implements Result {
+  public SafetyNotes {
+    notes = List.copyOf(notes);
+    findings = List.copyOf(findings);
+    workings = List.copyOf(workings);
+  }
+
+  /** The notes of a stage. */
+  public List<Note> during(Note.Stage stage) {
+    return notes.stream().filter(note -> note.stage() == stage).toList();
+  }
+
+  /**
+   * The dangers that matter most on a day.
+   *
+   * @param holes marks that are worked at on that day
+   * @param tasks what is done there
+   * @param most how many at most
+   */
+  public List<Note> dangers(List<String> holes, List<Task.Kind> tasks, int most) {
+    return notes.stream()
+        .filter(note -> note.matters(holes, tasks))
+        .sorted(Comparator.comparingInt(Note::danger))
+        .limit(most)
+        .toList();
+  }
+}
