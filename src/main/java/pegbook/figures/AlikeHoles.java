@@ -69,6 +69,6 @@ public record AlikeHoles(List<Hole> holes) {
 
   /** Their marks, for the subject of a working. */
   public String subject() {
-    return String.join(", ", marks());
+    return MarkRuns.brief(marks());
   }
 }
