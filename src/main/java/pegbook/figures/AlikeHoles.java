@@ -25,10 +25,7 @@ public record AlikeHoles(List<Hole> holes) {
 
   /** What makes holes alike; lengths in whole micrometres. */
   private record Shape(
-      MarkKind kind,
-      List<Long> lengths,
-      Optional<Tube> tube,
-      Optional<Steel> steel) {
+      MarkKind kind, List<Long> lengths, Optional<Tube> tube, Optional<Steel> steel) {
     static Shape of(Hole hole) {
       return new Shape(
           hole.kind(),
