@@ -1,0 +1,131 @@
+package pegbook.calc.concreteplan;
+
+import java.util.List;
+import java.util.Optional;
+import pegbook.figures.Finding;
+import pegbook.figures.Need;
+import pegbook.figures.Result;
+import pegbook.figures.Task;
+import pegbook.figures.Working;
+import pegbook.measure.Area;
+import pegbook.measure.Duration;
+import pegbook.measure.Length;
+import pegbook.measure.Mass;
+import pegbook.measure.Ratio;
+import pegbook.measure.Volume;
+
+/**
+ * What every hole is filled with.
+ *
+ * @param fills one for each hole, in the order of the marks
+ * @param totals of the whole job
+ * @param mix the bag, its yield and water, and what is added to the drawn volumes
+ * @param pourOrder marks in the order in which they are poured: piers first, each in one go, while
+ *     the crew is fresh; then supports
+ */
+public record ConcretePlan(
+    List<Fill> fills,
+    Totals totals,
+    Mix mix,
+    List<String> pourOrder,
+    List<Finding> findings,
+    List<Working> workings,
+    List<Need> needs,
+    List<Task> tasks)
+    implements Result {
+  public ConcretePlan {
+    fills = List.copyOf(fills);
+    pourOrder = List.copyOf(pourOrder);
+    findings = List.copyOf(findings);
+    workings = List.copyOf(workings);
+    needs = List.copyOf(needs);
+    tasks = List.copyOf(tasks);
+  }
+
+  /**
+   * One hole's filling.
+   *
+   * @param mark the hole
+   * @param standing diameter of the concrete that stands on the bottom
+   * @param bearing area of it
+   * @param gravelLoose gravel to tip in, before it is tamped
+   * @param below concrete from its underside to the ground, as drawn
+   * @param above concrete above the ground, as drawn
+   * @param poured concrete to mix, with what a dug hole takes more and what is spilt
+   * @param backfill soil to tamp in round a tube that stands on the bottom
+   * @param bags whole bags to open
+   * @param mass of the concrete as drawn
+   * @param pour how long the pour takes the crew
+   */
+  public record Fill(
+      String mark,
+      Length standing,
+      Area bearing,
+      Volume gravelLoose,
+      Volume below,
+      Volume above,
+      Volume poured,
+      Optional<Volume> backfill,
+      int bags,
+      Mass mass,
+      Span pour) {
+    /** Concrete as drawn. */
+    public Volume drawn() {
+      return below.plus(above);
+    }
+  }
+
+  /** A time that goes well, and one that goes badly. */
+  public record Span(Duration least, Duration most) {}
+
+  /**
+   * Sums over the holes.
+   *
+   * @param drawn concrete as drawn
+   * @param poured concrete to mix
+   * @param readyMix the same as a truck brings it, set up to its step
+   * @param bags whole bags
+   * @param bagsMass what they weigh, for the trip from the shop
+   * @param gravelLoose gravel, loose
+   * @param gravelOrder the same set up to what is ordered
+   * @param backfill soil tamped in round tubes
+   * @param mass of the concrete as drawn
+   */
+  public record Totals(
+      Volume drawn,
+      Volume poured,
+      Volume readyMix,
+      int bags,
+      Mass bagsMass,
+      Volume gravelLoose,
+      Volume gravelOrder,
+      Volume backfill,
+      Mass mass) {}
+
+  /**
+   * The mix.
+   *
+   * @param bag mass of a bag
+   * @param yield concrete that a bag makes
+   * @param water mixing water of a bag, where a range was found
+   * @param overBreak what a dug hole takes more than drawn
+   * @param waste what is spilt
+   */
+  public record Mix(
+      Mass bag, Volume yield, Optional<WaterRange> water, Ratio overBreak, Ratio waste) {}
+
+  /** Mixing water of a bag. */
+  public record WaterRange(Volume least, Volume most) {}
+
+  /**
+   * The filling of a hole.
+   *
+   * @throws IllegalArgumentException when there is none
+   */
+  public Fill fill(String mark) {
+    return fills.stream()
+        .filter(fill -> fill.mark().equals(mark))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no hole " + mark));
+  }
+}

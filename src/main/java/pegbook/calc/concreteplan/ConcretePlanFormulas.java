@@ -1,0 +1,212 @@
+package pegbook.calc.concreteplan;
+
+import java.util.List;
+import pegbook.figures.Formula;
+import pegbook.figures.Symbol;
+import pegbook.measure.Unit;
+import pegbook.measure.UnitSystem;
+import pegbook.published.Citation;
+import pegbook.published.ConcreteBag;
+
+/**
+ * The formulas of the subject, in the units that the packet prints.
+ *
+ * <p>Cylinders are drawn sizes. A hole dug by hand takes more than its drawing (over-break), but
+ * only where concrete or gravel touches the soil; what is spilt is a part of all that is mixed.
+ */
+final class ConcretePlanFormulas {
+  /** Loose over bank and compacted over bank volume of sand and gravel, Example 9-3. */
+  private static final double SWELL = 1.15;
+
+  private static final double SHRINK = 0.95;
+  private static final Citation GRAVEL =
+      new Citation("estimating-construction", "Example 9-3, sand and gravel");
+
+  private final boolean imperial;
+  private final Unit small;
+  private final Unit volume;
+  private final Unit mass;
+
+  /**
+   * Small units in a unit of volume: cubic inches in a cubic foot, cubic millimetres in a metre.
+   */
+  private final double smallInVolume;
+
+  private final String smallInVolumeText;
+
+  ConcretePlanFormulas(UnitSystem units) {
+    imperial = units == UnitSystem.IMPERIAL;
+    small = imperial ? Unit.INCH : Unit.MILLIMETRE;
+    volume = imperial ? Unit.CUBIC_FOOT : Unit.CUBIC_METRE;
+    mass = imperial ? Unit.POUND : Unit.KILOGRAM;
+    smallInVolume = imperial ? 1728 : 1e9;
+    smallInVolumeText = imperial ? "1728" : "10⁹";
+  }
+
+  private Symbol length(String letter, String id) {
+    return new Symbol(letter, id, small);
+  }
+
+  private Symbol volume(String letter, String id) {
+    return new Symbol(letter, id, volume);
+  }
+
+  private static Symbol percent(String letter, String id) {
+    return new Symbol(letter, id, Unit.PERCENT);
+  }
+
+  private static Symbol number(String letter, String id) {
+    return new Symbol(letter, id, Unit.NONE);
+  }
+
+  private Symbol diameter() {
+    return length("d", "concrete-diameter");
+  }
+
+  private Symbol hole() {
+    return length("D", "hole-diameter");
+  }
+
+  /** Concrete below the ground: diameter, depth. */
+  Formula below() {
+    return new Formula(
+        "concrete-plan.below",
+        "Vb = π · d² / 4 · h / " + smallInVolumeText,
+        List.of(diameter(), length("h", "depth-of-concrete")),
+        volume("Vb", "concrete-below"),
+        Citation.GEOMETRY,
+        "",
+        x -> Math.PI * x[0] * x[0] / 4 * x[1] / smallInVolume);
+  }
+
+  /** Concrete above the ground: diameter, height. */
+  Formula above() {
+    return new Formula(
+        "concrete-plan.above",
+        "Va = π · d² / 4 · t / " + smallInVolumeText,
+        List.of(diameter(), length("t", "height-of-concrete")),
+        volume("Va", "concrete-above"),
+        Citation.GEOMETRY,
+        "",
+        x -> Math.PI * x[0] * x[0] / 4 * x[1] / smallInVolume);
+  }
+
+  /** Area of the concrete that stands on the bottom: its diameter. */
+  Formula bearing() {
+    return new Formula(
+        "concrete-plan.bearing",
+        "A = π · d² / 4 / " + (imperial ? "144" : "10⁶"),
+        List.of(length("d", "standing-diameter")),
+        new Symbol("A", "bearing-area", imperial ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE),
+        Citation.GEOMETRY,
+        "",
+        x -> Math.PI * x[0] * x[0] / 4 / (imperial ? 144 : 1e6));
+  }
+
+  /** Concrete to mix: below against earth, the rest as drawn, over-break, waste. */
+  Formula poured() {
+    return new Formula(
+        "concrete-plan.poured",
+        "V = (Ve · (1 + k) + Vf) · (1 + w)",
+        List.of(
+            volume("Ve", "concrete-against-earth"),
+            percent("k", "over-break"),
+            volume("Vf", "concrete-in-forms"),
+            percent("w", "waste")),
+        volume("V", "concrete-poured"),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> (x[0] * (1 + x[1] / 100) + x[2]) * (1 + x[3] / 100));
+  }
+
+  /** Soil tamped in round a tube: hole, over-break, tube, depth. */
+  Formula backfill() {
+    return new Formula(
+        "concrete-plan.backfill",
+        "Vr = π / 4 · (D² · (1 + k) − d²) · h / " + smallInVolumeText,
+        List.of(hole(), percent("k", "over-break"), diameter(), length("h", "depth-of-concrete")),
+        volume("Vr", "backfill"),
+        Citation.GEOMETRY,
+        "",
+        x -> Math.PI / 4 * (x[0] * x[0] * (1 + x[1] / 100) - x[2] * x[2]) * x[3] / smallInVolume);
+  }
+
+  /** Loose gravel for a layer tamped to its thickness: hole, thickness, over-break. */
+  Formula gravel() {
+    return new Formula(
+        "concrete-plan.gravel",
+        "Vg = π · D² / 4 · g / " + smallInVolumeText + " · (1 + k) · 1.15 / 0.95",
+        List.of(hole(), length("g", "gravel-thickness"), percent("k", "over-break")),
+        volume("Vg", "gravel-loose"),
+        GRAVEL,
+        "",
+        x -> Math.PI * x[0] * x[0] / 4 * x[1] / smallInVolume * (1 + x[2] / 100) * SWELL / SHRINK);
+  }
+
+  /** Concrete that a bag makes: its mass. */
+  Formula bagYield() {
+    double rate =
+        imperial
+            ? ConcreteBag.CUBIC_FEET_PER_POUND
+            : Unit.CUBIC_FOOT.toSi(ConcreteBag.CUBIC_FEET_PER_POUND) / Unit.POUND.toSi(1) * 1000;
+    return new Formula(
+        "concrete-plan.bag-yield",
+        imperial ? "y = 0.0075 · m" : "y = 0.4682 · m",
+        List.of(new Symbol("m", "bag-mass", mass)),
+        new Symbol("y", "bag-yield", imperial ? Unit.CUBIC_FOOT : Unit.LITRE),
+        ConcreteBag.SOURCE,
+        imperial ? "40 lb ≤ m ≤ 90 lb" : "18 kg ≤ m ≤ 41 kg",
+        x -> rate * x[0]);
+  }
+
+  /** Bags for a hole, before they are set up to whole bags: concrete to mix, yield. */
+  Formula bags() {
+    return new Formula(
+        "concrete-plan.bags",
+        imperial ? "n = V / y" : "n = 1000 · V / y",
+        List.of(
+            volume("V", "concrete-poured"),
+            new Symbol("y", "bag-yield", imperial ? Unit.CUBIC_FOOT : Unit.LITRE)),
+        number("n", "bags"),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] / x[1] * (imperial ? 1 : 1000));
+  }
+
+  /** Mass of concrete as drawn: volume. */
+  Formula mass() {
+    return new Formula(
+        "concrete-plan.mass",
+        imperial ? "m = V · 150" : "m = V · 2400",
+        List.of(volume("V", "concrete-drawn")),
+        new Symbol("m", "concrete-mass", mass),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] * (imperial ? 150 : 2400));
+  }
+
+  /** Time that a pour takes at best or at worst: volume, minutes for a unit of volume, gangs. */
+  Formula pourTime(boolean best) {
+    String per = imperial ? "minutes-per-cubic-foot" : "minutes-per-cubic-metre";
+    return new Formula(
+        best ? "concrete-plan.pour-least" : "concrete-plan.pour-most",
+        "t = V · r / p",
+        List.of(volume("V", "concrete-poured"), number("r", per), number("p", "pairs-of-people")),
+        new Symbol("t", "pour-time", Unit.MINUTE),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] * x[1] / x[2]);
+  }
+
+  /** What a truck brings for the whole job, before it is set up to its step: volume. */
+  Formula readyMix() {
+    return new Formula(
+        "concrete-plan.ready-mix",
+        imperial ? "Vt = V / 27" : "Vt = V",
+        List.of(volume("V", "concrete-poured-in-all")),
+        new Symbol("Vt", "ready-mix", imperial ? Unit.CUBIC_YARD : Unit.CUBIC_METRE),
+        Citation.GEOMETRY,
+        "",
+        x -> x[0] / (imperial ? 27 : 1));
+  }
+}

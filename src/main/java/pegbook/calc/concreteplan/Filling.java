@@ -1,0 +1,148 @@
+package pegbook.calc.concreteplan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Mix;
+import pegbook.calc.concreteplan.ConcretePlan.Span;
+import pegbook.figures.AlikeHoles;
+import pegbook.figures.Formula;
+import pegbook.figures.Hole;
+import pegbook.figures.Working;
+import pegbook.job.Job;
+import pegbook.job.Tube;
+import pegbook.measure.Count;
+import pegbook.measure.Length;
+import pegbook.measure.Quantity;
+import pegbook.measure.Rounding;
+import pegbook.measure.UnitSystem;
+import pegbook.measure.Volume;
+
+/** Fills holes that are alike, and keeps the steps by which it was done. */
+final class Filling {
+  private final Job job;
+  private final Mix mix;
+  private final AlikeHoles alike;
+  private final ConcretePlanFormulas formulas;
+  private final List<Working> workings = new ArrayList<>();
+
+  Filling(Job job, Mix mix, AlikeHoles alike) {
+    this.job = job;
+    this.mix = mix;
+    this.alike = alike;
+    this.formulas = new ConcretePlanFormulas(job.heading().units());
+  }
+
+  /** The steps, once {@link #fills()} was asked. */
+  List<Working> workings() {
+    return List.copyOf(workings);
+  }
+
+  /** One filling for each of the holes. */
+  List<Fill> fills() {
+    Hole hole = alike.first();
+    Length standing = standing(hole);
+    Volume below = work(formulas.below(), standing, hole.depth()).asVolume();
+    Volume above = work(formulas.above(), formAbove(hole), hole.top()).asVolume();
+    Volume poured = poured(hole, below, above);
+    int bags = bags(poured);
+    Fill fill =
+        new Fill(
+            hole.mark(),
+            standing,
+            work(formulas.bearing(), standing).asArea(),
+            gravel(hole),
+            below,
+            above,
+            poured,
+            backfill(hole),
+            bags,
+            work(formulas.mass(), below.plus(above)).asMass(),
+            new Span(
+                work(formulas.pourTime(true), poured, rate(true), pairs()).asDuration(),
+                work(formulas.pourTime(false), poured, rate(false), pairs()).asDuration()));
+    return alike.marks().stream().map(mark -> forMark(mark, fill)).toList();
+  }
+
+  private static Fill forMark(String mark, Fill fill) {
+    return new Fill(
+        mark,
+        fill.standing(),
+        fill.bearing(),
+        fill.gravelLoose(),
+        fill.below(),
+        fill.above(),
+        fill.poured(),
+        fill.backfill(),
+        fill.bags(),
+        fill.mass(),
+        fill.pour());
+  }
+
+  private Working work(Formula formula, Quantity... quantities) {
+    Working working = Working.of(formula, alike.subject(), quantities);
+    workings.add(working);
+    return working;
+  }
+
+  /** Diameter of what stands on the bottom: the tube that begins there, else the whole hole. */
+  static Length standing(Hole hole) {
+    return tubeFromBottom(hole).map(Tube::inside).orElse(hole.diameter());
+  }
+
+  /** Diameter above the ground: the tube, else a form as wide as the hole. */
+  static Length formAbove(Hole hole) {
+    return hole.tube().map(Tube::inside).orElse(hole.diameter());
+  }
+
+  static Optional<Tube> tubeFromBottom(Hole hole) {
+    return hole.tube().filter(tube -> tube.from() == Tube.From.BOTTOM);
+  }
+
+  private Volume poured(Hole hole, Volume below, Volume above) {
+    boolean formed = tubeFromBottom(hole).isPresent();
+    return work(
+            formulas.poured(),
+            formed ? Volume.ZERO : below,
+            mix.overBreak(),
+            formed ? below.plus(above) : above,
+            mix.waste())
+        .asVolume();
+  }
+
+  private Volume gravel(Hole hole) {
+    if (!hole.gravel().isMoreThan(Length.ZERO)) {
+      return Volume.ZERO;
+    }
+    return work(formulas.gravel(), hole.diameter(), hole.gravel(), mix.overBreak()).asVolume();
+  }
+
+  private Optional<Volume> backfill(Hole hole) {
+    return tubeFromBottom(hole)
+        .filter(tube -> tube.inside().isLessThan(hole.diameter()))
+        .map(
+            tube ->
+                work(
+                        formulas.backfill(),
+                        hole.diameter(),
+                        mix.overBreak(),
+                        tube.inside(),
+                        hole.depth())
+                    .asVolume());
+  }
+
+  private int bags(Volume poured) {
+    double bags = work(formulas.bags(), poured, mix.yield()).result();
+    return (int) Rounding.UP.steps(bags, 1);
+  }
+
+  private Count rate(boolean best) {
+    UnitSystem units = job.heading().units();
+    return new Count(MixingRate.of(job.concrete().mixing()).minutes(best, units));
+  }
+
+  private Count pairs() {
+    return new Count(MixingRate.of(job.concrete().mixing()).pairs(job.crew()));
+  }
+}

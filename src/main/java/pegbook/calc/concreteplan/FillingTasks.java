@@ -1,0 +1,70 @@
+package pegbook.calc.concreteplan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.figures.Hole;
+import pegbook.figures.Task;
+import pegbook.job.Job;
+import pegbook.measure.Duration;
+import pegbook.measure.Length;
+import pegbook.measure.UnitSystem;
+import pegbook.measure.Volume;
+
+/** What must be done to fill the holes, in person-hours. Common practice, no source. */
+final class FillingTasks {
+  /** Carry, tip, level and tamp the gravel of one hole. */
+  private static final Duration GRAVEL_LEAST = Duration.ofMinutes(10);
+
+  private static final Duration GRAVEL_MOST = Duration.ofMinutes(30);
+
+  /** Set the form to its height, strike off, cover; two people. */
+  private static final Duration ROUND_THE_POUR_LEAST = Duration.ofMinutes(20);
+
+  private static final Duration ROUND_THE_POUR_MOST = Duration.ofMinutes(60);
+
+  /** Person-hours to tamp in a cubic metre of soil round a tube. */
+  private static final double BACKFILL_LEAST_HOURS = 1;
+
+  private static final double BACKFILL_MOST_HOURS = 2;
+
+  private FillingTasks() {}
+
+  /** Gravel hole by hole, the inspector's visit, pours in their order. */
+  static List<Task> of(Job job, List<Hole> holes, List<Fill> fills, List<String> pourOrder) {
+    List<Task> tasks = new ArrayList<>();
+    for (Hole hole : holes) {
+      if (hole.gravel().isMoreThan(Length.ZERO)) {
+        tasks.add(new Task(Task.Kind.GRAVEL, Optional.of(hole.mark()), GRAVEL_LEAST, GRAVEL_MOST));
+      }
+    }
+    tasks.add(new Task(Task.Kind.INSPECTION, Optional.empty(), Duration.ZERO, Duration.ZERO));
+    for (String mark : pourOrder) {
+      fills.stream()
+          .filter(fill -> fill.mark().equals(mark))
+          .forEach(fill -> tasks.add(pour(job, fill)));
+    }
+    return tasks;
+  }
+
+  private static Task pour(Job job, Fill fill) {
+    double backfill = fill.backfill().orElse(Volume.ZERO).cubicMetres();
+    return new Task(
+        Task.Kind.POUR,
+        Optional.of(fill.mark()),
+        ROUND_THE_POUR_LEAST
+            .plus(mixing(job, fill, true))
+            .plus(new Duration(backfill * BACKFILL_LEAST_HOURS)),
+        ROUND_THE_POUR_MOST
+            .plus(mixing(job, fill, false))
+            .plus(new Duration(backfill * BACKFILL_MOST_HOURS)));
+  }
+
+  /** Person-hours of a pair for the concrete of a hole. */
+  private static Duration mixing(Job job, Fill fill, boolean best) {
+    MixingRate rate = MixingRate.of(job.concrete().mixing());
+    double minutes = fill.poured().cubicMetres() * rate.minutes(best, UnitSystem.METRIC);
+    return Duration.ofMinutes(2 * minutes);
+  }
+}
