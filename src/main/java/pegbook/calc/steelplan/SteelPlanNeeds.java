@@ -1,0 +1,65 @@
+package pegbook.calc.steelplan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pegbook.calc.steelplan.SteelPlan.Cage;
+import pegbook.calc.steelplan.SteelPlan.SizeTotal;
+import pegbook.figures.Argument;
+import pegbook.figures.Need;
+import pegbook.measure.Unit;
+
+/** What must be bought for the steel. Numbers of small things are common practice. */
+final class SteelPlanNeeds {
+  /** Blocks of concrete or plastic feet that carry one cage off the bottom. */
+  private static final int FEET = 3;
+
+  /** Spacers that keep one cage off the sides: three low, three high. */
+  private static final int SPACERS = 6;
+
+  private SteelPlanNeeds() {}
+
+  static List<Need> of(List<Cage> cages, List<SizeTotal> sizes) {
+    List<Need> needs = new ArrayList<>();
+    sizes.forEach(size -> needs.add(bars(size)));
+    int footings = cages.stream().mapToInt(cage -> cage.marks().size()).sum();
+    if (footings > 0) {
+      needs.add(pieces("bar-feet", FEET * footings));
+      needs.add(pieces("side-spacers", SPACERS * footings));
+      needs.add(pieces("bar-caps", cages.stream().mapToInt(SteelPlanNeeds::bars).sum()));
+    }
+    int crossings = cages.stream().mapToInt(SteelPlanNeeds::crossings).sum();
+    if (crossings > 0) {
+      needs.add(pieces("wire-ties", crossings));
+    }
+    return needs;
+  }
+
+  private static Need bars(SizeTotal size) {
+    Map<String, Argument> words = new LinkedHashMap<>();
+    words.put("size", Argument.words(size.size()));
+    words.put("stock", Argument.of(size.stock()));
+    return new Need(
+        "bars",
+        words,
+        size.length().dividedBy(size.stock()),
+        size.bars(),
+        Unit.NONE,
+        Optional.empty());
+  }
+
+  private static Need pieces(String id, int count) {
+    return new Need(id, Map.of(), count, count, Unit.NONE, Optional.empty());
+  }
+
+  private static int bars(Cage cage) {
+    return cage.bars() * cage.marks().size();
+  }
+
+  /** Every bar is tied to every ring. */
+  private static int crossings(Cage cage) {
+    return bars(cage) * cage.rings().map(SteelPlan.Rings::count).orElse(0);
+  }
+}

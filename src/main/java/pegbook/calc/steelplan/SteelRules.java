@@ -1,0 +1,47 @@
+package pegbook.calc.steelplan;
+
+import pegbook.measure.Length;
+import pegbook.measure.UnitSystem;
+
+/**
+ * Lengths that the rules or the habit of the trade set, in round figures of the packet's units.
+ *
+ * @param units the packet's units
+ */
+record SteelRules(UnitSystem units) {
+  private Length either(double inches, double millimetres) {
+    return units == UnitSystem.IMPERIAL
+        ? Length.ofInches(inches)
+        : Length.ofMillimetres(millimetres);
+  }
+
+  /** Overlap of a ring's ends: ACI 318-19, 25.7.2.4.1. */
+  Length overlap() {
+    return either(6, 150);
+  }
+
+  /** Inside diameter of a tie's bend: four bars, six from #6 (19 mm) up: ACI 318-19, 25.3.2. */
+  Length insideBend(Length bar) {
+    return bar.times(bar.millimetres() < 16.5 ? 4 : 6);
+  }
+
+  /** From the end of the vertical bars to the first ring; common practice. */
+  Length firstRing() {
+    return either(2, 50);
+  }
+
+  /** Greatest stone in the mix, when nobody says; common practice for bagged and ordered mixes. */
+  Length greatestStone() {
+    return either(0.75, 20);
+  }
+
+  /** To what a bar cutter works; vertical bars are set down to it, rings up. */
+  Length cuttingStep() {
+    return either(0.25, 5);
+  }
+
+  /** Length of a bar as it is sold; common practice. */
+  Length stock() {
+    return units == UnitSystem.IMPERIAL ? Length.ofFeet(20) : new Length(6);
+  }
+}
