@@ -1,0 +1,75 @@
+package pegbook.testing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** The made-up jobs are as unlike as the tests that use them need. */
+class JobMakerTest {
+  private static final List<JsonNode> JOBS =
+      IntStream.range(0, JobMaker.ROUND).mapToObj(JobMakerTest::job).toList();
+
+  private static JsonNode job(int number) {
+    try {
+      return new ObjectMapper().readTree(JobMaker.text(number));
+    } catch (JsonProcessingException broken) {
+      throw new IllegalStateException(broken);
+    }
+  }
+
+  private static List<String> texts(String path) {
+    return JOBS.stream().map(job -> job.at(path).asText()).distinct().toList();
+  }
+
+  @Test
+  void sameNumberSameText() {
+    assertThat(JobMaker.text(17)).isEqualTo(JobMaker.text(17)).isNotEqualTo(JobMaker.text(18));
+  }
+
+  @Test
+  void everyOutlineUnitAndPaperOccurs() {
+    assertThat(JOBS.stream().map(job -> job.at("/layout/outline").fieldNames().next()).distinct())
+        .containsExactlyInAnyOrder(
+            "regular", "rectangle", "chamferedRectangle", "circle", "points");
+    assertThat(texts("/units")).containsExactlyInAnyOrder("imperial", "metric");
+    assertThat(texts("/paper")).hasSize(5);
+  }
+
+  @Test
+  void somethingIsMissingInSomeAndGivenInOthers() {
+    for (String path :
+        List.of(
+            "/supports",
+            "/supports/steel",
+            "/supports/tube",
+            "/piers",
+            "/place",
+            "/site",
+            "/site/boundary",
+            "/ground/frost",
+            "/ground/levels",
+            "/floor",
+            "/crew",
+            "/concrete")) {
+      assertThat(JOBS.stream().map(job -> job.at(path).isMissingNode()).distinct())
+          .as(path)
+          .hasSize(2);
+    }
+  }
+
+  @Test
+  void fewAndManyMarksOccur() {
+    List<Integer> posts =
+        JOBS.stream()
+            .map(job -> job.at("/layout/outline/circle/posts").asInt())
+            .filter(count -> count > 0)
+            .toList();
+    assertThat(posts).hasSizeGreaterThan(8).anyMatch(count -> count > 45);
+    assertThat(posts).anyMatch(count -> count < 15);
+  }
+}

@@ -1,0 +1,90 @@
+package pegbook.testing;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+
+/** Made-up supports and piers. */
+final class MadeFootings {
+  /** Between the outline and the piers round it, mm. */
+  private static final double ROUND_OUTLINE = 1500;
+
+  private final ObjectNode job;
+  private final Chance chance;
+  private final Written written;
+  private final boolean imperial;
+
+  MadeFootings(ObjectNode job, Chance chance, Written written, boolean imperial) {
+    this.job = job;
+    this.chance = chance;
+    this.written = written;
+    this.imperial = imperial;
+  }
+
+  MadeFootings supports(double hole) {
+    if (chance.often(0.9)) {
+      ObjectNode supports = job.putObject("supports");
+      footing(supports, hole);
+      supports.put("gravel", written.length(chance.oneOf(List.of(0.0, 76.2, 101.6, 150.0))));
+      supports.put("top", written.length(chance.oneOf(List.of(0.0, 152.4, 200.0))));
+      depth(supports, chance.between(500, 1500));
+    }
+    return this;
+  }
+
+  /** Piers at the centre where there is room, else on a ring round the outline. */
+  void piers(MadeOutline outline, double hole, int count) {
+    if (count == 0) {
+      return;
+    }
+    ArrayNode piers = job.putArray("piers");
+    double start = chance.between(0, 2 * Math.PI);
+    for (int i = 0; i < count; i++) {
+      double width = chance.between(400, 650);
+      ObjectNode pier = piers.addObject().put("id", "P" + (i + 1));
+      boolean central = i == 0 && outline.clear() > (hole + width) / 2 + 400;
+      double turn = start + i * 2 * Math.PI / count;
+      double far = outline.reach() + ROUND_OUTLINE;
+      Position place = new Position(far * Math.sin(turn), far * Math.cos(turn));
+      pier.put("at", central ? "centre" : written.place(place));
+      footing(pier, width);
+      depth(pier, chance.between(1000, 2200));
+      pier.put("top", written.length(chance.between(300, 1200)));
+      if (chance.often(0.7)) {
+        pier.put("instrument", imperial ? "85 lb" : "40 kg");
+      }
+    }
+  }
+
+  private void footing(ObjectNode footing, double hole) {
+    footing.put("hole", written.length(hole));
+    boolean tubed = hole > 300 && chance.often(0.6);
+    double inside = tubed ? hole - chance.between(20, 90) : hole;
+    if (tubed) {
+      footing
+          .putObject("tube")
+          .put("inside", written.length(inside))
+          .put("from", chance.often(0.7) ? "ground" : "bottom");
+    }
+    if (inside > 280 && chance.often(0.6)) {
+      ObjectNode steel = footing.putObject("steel");
+      steel.put("bars", chance.whole(3, 8));
+      steel.put("size", imperial ? chance.oneOf(List.of("#4", "#5")) : "12 mm");
+      steel.put("cover", written.length(75));
+      if (chance.often(0.7)) {
+        steel
+            .putObject("ties")
+            .put("size", imperial ? "#3" : "8 mm")
+            .put("spacing", written.length(chance.between(150, 300)));
+      }
+    }
+  }
+
+  private void depth(ObjectNode footing, double millimetres) {
+    if (chance.often(0.6)) {
+      footing.put("depth", written.length(millimetres));
+    } else if (chance.often(0.5)) {
+      footing.put("depth", "below frost");
+    }
+  }
+}

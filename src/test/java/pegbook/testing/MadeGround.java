@@ -1,0 +1,67 @@
+package pegbook.testing;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+
+/** Made-up ground: soil, frost, bearing, levels. */
+final class MadeGround {
+  private final ObjectNode job;
+  private final Chance chance;
+  private final Written written;
+  private final boolean imperial;
+
+  MadeGround(ObjectNode job, Chance chance, Written written, boolean imperial) {
+    this.job = job;
+    this.chance = chance;
+    this.written = written;
+    this.imperial = imperial;
+  }
+
+  void ground(List<String> marks, double reach) {
+    ObjectNode ground = job.putObject("ground").put("soil", JobMaker.soil(chance));
+    ground.put("digging", chance.oneOf(List.of("easy", "ordinary", "heavy", "stony")));
+    if (chance.often(0.4)) {
+      ground.put("water", written.length(chance.between(800, 4000)));
+    }
+    if (chance.often(0.6)) {
+      ground
+          .putObject("allowablePressure")
+          .put("value", imperial ? "1500 psf" : "75 kPa")
+          .put("kind", chance.often(0.5) ? "gross" : "net")
+          .put("from", "presumptive table of the authority");
+    }
+    if (chance.often(0.7)) {
+      frost(ground);
+    }
+    if (chance.often(0.7)) {
+      ground
+          .putObject("benchmark")
+          .put("at", written.place(new Position(reach + 3000, chance.between(-2000, 2000))))
+          .put("on", "nail in the root of " + chance.oneOf(LongNames.FEATURES));
+      levels(ground, marks);
+    }
+  }
+
+  private void frost(ObjectNode ground) {
+    ObjectNode frost = ground.putObject("frost");
+    frost.put("depth", written.length(chance.oneOf(List.of(0.0, 610.0, 1066.8, 1500.0))));
+    frost.put("from", "county building office, by phone 2027-03-02");
+    if (chance.often(0.3)) {
+      frost
+          .putObject("exemption")
+          .put("who", "building inspector")
+          .put("when", "2027-05-25")
+          .put("covers", chance.oneOf(List.of("supports", "piers", "all")));
+    }
+  }
+
+  private void levels(ObjectNode ground, List<String> marks) {
+    double known = chance.oneOf(List.of(0.0, 0.6, 1.0));
+    ObjectNode levels = ground.putObject("levels");
+    for (String mark : marks) {
+      if (chance.often(known)) {
+        levels.put(mark, written.level(chance.between(-900, 300)));
+      }
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package pegbook.testing;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+
+/** Made-up place, land, load and crew. */
+final class MadeSite {
+  private final ObjectNode job;
+  private final Chance chance;
+  private final Written written;
+  private final boolean imperial;
+
+  MadeSite(ObjectNode job, Chance chance, Written written, boolean imperial) {
+    this.job = job;
+    this.chance = chance;
+    this.written = written;
+    this.imperial = imperial;
+  }
+
+  MadeSite place() {
+    if (chance.often(0.7)) {
+      ObjectNode place = job.putObject("place");
+      place.put("country", imperial ? "US" : chance.oneOf(List.of("NO", "DE", "NZ")));
+      place.put("authority", "the building department of the upper valley and the lake shore");
+      place.put("parcel", "lot " + chance.whole(1, 99));
+      if (chance.often(0.5)) {
+        place.putObject("utilities").put("confirmed", "2027-05-06").put("ticket", "T-2207");
+      }
+    }
+    return this;
+  }
+
+  MadeSite site(double reach) {
+    if (chance.often(0.8)) {
+      ObjectNode site = job.putObject("site");
+      if (chance.often(0.6)) {
+        boundary(site, reach + chance.between(2000, 15_000));
+      }
+      ArrayNode features = site.putArray("features");
+      int count = chance.whole(0, 7);
+      for (int i = 0; i < count; i++) {
+        feature(features.addObject(), reach, i);
+      }
+    }
+    return this;
+  }
+
+  private void boundary(ObjectNode site, double half) {
+    ArrayNode corners = site.putArray("boundary");
+    corners.add(written.place(new Position(-half, -half)));
+    corners.add(written.place(new Position(half * 1.1, -half)));
+    corners.add(written.place(new Position(half, half * 1.2)));
+    corners.add(written.place(new Position(-half, half)));
+    site.put("setback", written.length(chance.oneOf(List.of(0.0, 1500.0, 3048.0))));
+  }
+
+  private void feature(ObjectNode feature, double reach, int which) {
+    feature.put("name", LongNames.FEATURES.get(which));
+    double far = reach + chance.between(2500, 9000);
+    double turn = chance.between(0, 2 * Math.PI);
+    Position at = new Position(far * Math.sin(turn), far * Math.cos(turn));
+    switch (chance.whole(0, 3)) {
+      case 0 -> {
+        feature.put("kind", chance.often(0.6) ? "buried line" : "overhead wire");
+        feature.put("from", written.place(new Position(-far, at.y())));
+        feature.put("to", written.place(new Position(far, at.y() + 1500)));
+        feature.put("keepClear", written.length(600));
+      }
+      case 1 -> {
+        ArrayNode corners = feature.putArray("corners");
+        corners.add(written.place(at));
+        corners.add(written.place(new Position(at.x() + 2500, at.y())));
+        corners.add(written.place(new Position(at.x() + 2500, at.y() + 2000)));
+        corners.add(written.place(new Position(at.x(), at.y() + 2000)));
+      }
+      default -> feature.put("at", written.place(at));
+    }
+  }
+
+  void work() {
+    if (chance.often(0.7)) {
+      job.putObject("floor")
+          .put("use", chance.oneOf(List.of("private deck", "hut", "private platform")))
+          .put("live", imperial ? "40 psf" : "2 kPa")
+          .put("dead", imperial ? "10 psf" : "0.6 kPa")
+          .put("groundSnow", imperial ? "40 psf" : "3 kPa");
+    }
+    if (chance.often(0.7)) {
+      ObjectNode crew = job.putObject("crew");
+      crew.put("people", chance.whole(1, 6));
+      crew.put("hoursPerDay", chance.whole(4, 9) + " h");
+      if (chance.often(0.7)) {
+        crew.put("start", "2027-05-0" + chance.whole(1, 9));
+      }
+      crew.putArray("workDays").add("fri").add("sat");
+    }
+    if (chance.often(0.5)) {
+      job.putObject("concrete").put("bag", imperial ? "60 lb" : "40 kg");
+    }
+  }
+}
