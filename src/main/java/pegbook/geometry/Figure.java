@@ -1,6 +1,7 @@
 package pegbook.geometry;
 
 import java.util.List;
+import pegbook.measure.Angle;
 
 /**
  * An outline with the places of its supports, in the ground's frame.
@@ -9,8 +10,9 @@ import java.util.List;
  * @param round true when the edge is a circle, for which the outline is a polygon with its corners
  *     on the circle
  * @param supports where the supports stand, S1 first
+ * @param turn by how much it was turned clockwise from how it is drawn
  */
-public record Figure(Polygon outline, boolean round, List<Point> supports) {
+public record Figure(Polygon outline, boolean round, List<Point> supports, Angle turn) {
   public Figure {
     supports = List.copyOf(supports);
   }

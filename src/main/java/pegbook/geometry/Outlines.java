@@ -61,7 +61,7 @@ public final class Outlines {
                 new Point(east, -north),
                 new Point(-east, -north)));
     List<Point> supports = grid.places(east - inset.metres(), north - inset.metres());
-    return Optional.of(turned(new Figure(outline, false, supports), centreToFirstMark));
+    return Optional.of(turned(new Figure(outline, false, supports, Angle.ZERO), centreToFirstMark));
   }
 
   /**
@@ -113,7 +113,8 @@ public final class Outlines {
       return Optional.empty();
     }
     Figure figure =
-        new Figure(new Polygon(ring(CIRCLE_CORNERS, radius)), true, ring(posts, ofPosts));
+        new Figure(
+            new Polygon(ring(CIRCLE_CORNERS, radius)), true, ring(posts, ofPosts), Angle.ZERO);
     return Optional.of(turned(figure, centreToFirstMark));
   }
 
@@ -143,7 +144,7 @@ public final class Outlines {
             .map(
                 given ->
                     given.stream().map(at -> at.plus(-centre.east(), -centre.north())).toList())
-            .map(given -> new Figure(outline, false, given))
+            .map(given -> new Figure(outline, false, given, Angle.ZERO))
             .or(() -> atCorners(outline, inset));
     if (centreToFirstMark.isEmpty()) {
       return figure;
@@ -163,7 +164,8 @@ public final class Outlines {
   }
 
   private static Optional<Figure> atCorners(Polygon outline, Length inset) {
-    return Inset.of(outline, inset.metres()).map(supports -> new Figure(outline, false, supports));
+    return Inset.of(outline, inset.metres())
+        .map(supports -> new Figure(outline, false, supports, Angle.ZERO));
   }
 
   private static Figure turned(Figure figure, Angle centreToFirstMark) {
@@ -171,7 +173,8 @@ public final class Outlines {
     return new Figure(
         figure.outline().map(corner -> corner.turned(turn)),
         figure.round(),
-        figure.supports().stream().map(at -> at.turned(turn)).toList());
+        figure.supports().stream().map(at -> at.turned(turn)).toList(),
+        turn);
   }
 
   private static Point first(Figure figure) {
