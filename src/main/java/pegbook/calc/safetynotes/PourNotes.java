@@ -8,6 +8,7 @@ import pegbook.figures.Finding.Decider;
 import pegbook.figures.Hole;
 import pegbook.figures.Task.Kind;
 import pegbook.figures.Working;
+import pegbook.job.Concrete;
 import pegbook.job.Job;
 import pegbook.measure.Mass;
 import pegbook.measure.Rounding;
@@ -29,14 +30,26 @@ record PourNotes(Job job, List<Hole> holes, Rules rules) {
             .during(Kind.POUR)
             .decidedBy(Decider.WORK_SAFETY_AUTHORITY)
             .leaningOn(List.of(new Citation("osha-3351", ""))));
-    notes.add(lifting(lift));
-    notes.add(cementDust());
-    notes.add(
-        Note.of("ground-fault", Stage.STEEL_AND_CONCRETE, 13)
-            .during(Kind.STEEL, Kind.POUR)
-            .decidedBy(Decider.ELECTRICAL_AUTHORITY)
-            .leaningOn(rules.on(Topic.ELECTRICAL, new Citation("cfr-1926", "1926.404(b)(1)(ii)"))));
+    if (job.concrete().mixing() == Concrete.Mixing.READY_MIX) {
+      notes.add(
+          Note.of("truck", Stage.STEEL_AND_CONCRETE, 9)
+              .during(Kind.POUR)
+              .with("deepest", Argument.of(SafetyNotesCalculator.deepest(holes))));
+    } else {
+      notes.add(lifting(lift));
+      notes.add(cementDust());
+    }
+    if (job.concrete().mixing() == Concrete.Mixing.MIXER || !reinforced.isEmpty()) {
+      notes.add(groundFault());
+    }
     return notes;
+  }
+
+  private Note groundFault() {
+    return Note.of("ground-fault", Stage.STEEL_AND_CONCRETE, 13)
+        .during(Kind.STEEL, Kind.POUR)
+        .decidedBy(Decider.ELECTRICAL_AUTHORITY)
+        .leaningOn(rules.on(Topic.ELECTRICAL, new Citation("cfr-1926", "1926.404(b)(1)(ii)")));
   }
 
   private Note barEnds(List<Hole> reinforced) {
