@@ -1,0 +1,144 @@
+package pegbook.jobfile;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Properties;
+
+/**
+ * The kinds of problem a job file may have; their words stand in {@code problems.properties}, as
+ * what was expected and what to do, with placeholders such as {@code {least}}.
+ */
+enum Complaint {
+  // The file.
+  FILE_EMPTY,
+  FILE_TOO_LARGE,
+  FILE_NAME,
+  NOT_UTF8,
+  NOT_AN_OBJECT,
+  TOO_DEEP,
+  DUPLICATE_KEY,
+  MANY,
+  // Its syntax.
+  TRAILING_COMMA,
+  COMMA_MISSING,
+  COLON_MISSING,
+  QUOTE_MISSING,
+  INCH_MARK,
+  KEY_UNQUOTED,
+  VALUE_UNQUOTED,
+  SINGLE_QUOTES,
+  COMMENT,
+  NOT_A_NUMBER,
+  NUMBER_FORM,
+  ESCAPE,
+  ENDS_EARLY,
+  GOES_ON,
+  OTHER_SYNTAX,
+  // Keys and types.
+  KEY_UNKNOWN,
+  KEY_MISSING,
+  KEY_NOT_ONE,
+  TYPE,
+  CHOICE,
+  LIST_LENGTH,
+  // Quantities.
+  UNIT_MISSING,
+  UNIT_UNKNOWN,
+  KIND_OTHER,
+  DECIMAL_COMMA,
+  FRACTION,
+  PARTS,
+  STRAY,
+  QUANTITY,
+  RANGE,
+  PLACE,
+  DIVISION,
+  // Texts and dates.
+  TEXT_EMPTY,
+  TEXT_LONG,
+  TEXT_INVISIBLE,
+  DATE,
+  TIME_ZONE,
+  COUNTRY,
+  NAME_OF_MARK,
+  NAME_OF_PIER,
+  // Between values.
+  ID_TWICE,
+  MARKS_TOO_MANY,
+  MARK_UNKNOWN,
+  MARK_TWICE,
+  MARKS_COINCIDE,
+  HOLES_OVERLAP,
+  PIER_FAR,
+  OUTLINE_CROSSES,
+  INSET_SWALLOWS,
+  CUT_SWALLOWS,
+  FLATS_ODD,
+  SUPPORT_OUTSIDE,
+  TUBE_WIDE,
+  COVER_SWALLOWS,
+  LINE_SHORT;
+
+  private static final Properties WORDS = read();
+
+  /** What should stand there. */
+  String expected(Map<String, String> words) {
+    return word("expected", words);
+  }
+
+  /** What to write instead; empty when there is no plain answer. */
+  String wayOut(Map<String, String> words) {
+    return word("wayOut", words);
+  }
+
+  /** One of the texts of this complaint, filled in; empty where it has none. */
+  String word(String part, Map<String, String> words) {
+    return fill(WORDS.getProperty(name() + "." + part, ""), words);
+  }
+
+  /** A phrase that complaints share, such as what a value's kind is called. */
+  static String phrase(String key, Map<String, String> words) {
+    String phrase = WORDS.getProperty(key);
+    if (phrase == null) {
+      throw new IllegalArgumentException("no words for " + key);
+    }
+    return fill(phrase, words);
+  }
+
+  private static String fill(String text, Map<String, String> words) {
+    StringBuilder filled = new StringBuilder();
+    int at = 0;
+    while (at < text.length()) {
+      int open = text.indexOf('{', at);
+      int close = open < 0 ? -1 : text.indexOf('}', open);
+      if (close < 0) {
+        return filled.append(text, at, text.length()).toString();
+      }
+      String name = text.substring(open + 1, close);
+      String word = words.get(name);
+      if (word == null) {
+        throw new IllegalArgumentException("no word for {" + name + "} in: " + text);
+      }
+      filled.append(text, at, open).append(word);
+      at = close + 1;
+    }
+    return filled.toString();
+  }
+
+  private static Properties read() {
+    Properties words = new Properties();
+    try (InputStream in = Complaint.class.getResourceAsStream("problems.properties")) {
+      if (in == null) {
+        throw new IllegalStateException("problems.properties is not in the jar");
+      }
+      words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+      return words;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package pegbook.jobfile;
+
+import static pegbook.job.Default.Basis.COMMON_PRACTICE;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import pegbook.geometry.Point;
+import pegbook.job.AllowablePressure;
+import pegbook.job.Benchmark;
+import pegbook.job.Digging;
+import pegbook.job.Frost;
+import pegbook.job.Ground;
+import pegbook.job.Soil;
+import pegbook.measure.Length;
+import pegbook.measure.Pressure;
+
+/** The ground: soil, digging, bearing, frost, levels. */
+final class GroundKeys {
+  static final Key<Pressure> VALUE =
+      Key.required(
+          "value", Values.pressure("200 psf", "100 ksf", "10 kPa", "5 MPa"), "\"1500 psf\"");
+  static final Key<Boolean> KIND =
+      Key.orElse("kind", new ChoiceValue<>(grossOrNet()), "\"gross\"", COMMON_PRACTICE);
+  static final Key<String> PRESSURE_FROM =
+      Key.required("from", Values.NAME, "\"presumptive table\"");
+  static final SectionValue<AllowablePressure> PRESSURE =
+      new SectionValue<>(
+          List.of(VALUE, KIND, PRESSURE_FROM),
+          fields ->
+              new AllowablePressure(
+                  fields.get(VALUE), fields.get(KIND), fields.get(PRESSURE_FROM)));
+
+  static final Key<String> WHO = Key.required("who", Values.NAME, "\"county building office\"");
+  static final Key<LocalDate> WHEN = Key.required("when", Values.DATE, "\"2027-03-02\"");
+  static final Key<Frost.Covers> COVERS =
+      Key.required("covers", ChoiceValue.of(Frost.Covers.class), "\"supports\"");
+  static final SectionValue<Frost.Exemption> EXEMPTION_PART =
+      new SectionValue<>(
+          List.of(WHO, WHEN, COVERS),
+          fields -> new Frost.Exemption(fields.get(WHO), fields.get(WHEN), fields.get(COVERS)));
+
+  static final Key<Length> FROST_DEPTH =
+      Key.required("depth", Values.length("0 in", "12 ft", "0 mm", "4 m"), "\"42 in\"");
+  static final Key<String> FROST_FROM =
+      Key.required("from", Values.NAME, "\"county building office, by phone 2027-03-02\"");
+  static final Key<Frost.Exemption> EXEMPTION = Key.free("exemption", EXEMPTION_PART);
+  static final SectionValue<Frost> FROST_PART =
+      new SectionValue<>(
+          List.of(FROST_DEPTH, FROST_FROM, EXEMPTION),
+          fields ->
+              new Frost(fields.get(FROST_DEPTH), fields.get(FROST_FROM), fields.find(EXEMPTION)));
+
+  static final Key<Point> BENCHMARK_AT = Key.required("at", Values.PLACE, "\"30 ft, 5 ft\"");
+  static final Key<String> ON = Key.required("on", Values.NAME, "\"nail in the oak root\"");
+  static final SectionValue<Benchmark> BENCHMARK_PART =
+      new SectionValue<>(
+          List.of(BENCHMARK_AT, ON),
+          fields -> new Benchmark(fields.get(BENCHMARK_AT), fields.get(ON)));
+
+  static final Key<Soil> SOIL = Key.required("soil", ChoiceValue.of(Soil.class), "\"sandy clay\"");
+  static final Key<Digging> DIGGING =
+      Key.orElse("digging", ChoiceValue.of(Digging.class), "\"ordinary\"", COMMON_PRACTICE);
+  static final Key<Length> WATER =
+      Key.free("water", Values.length("0 ft", "200 ft", "0 m", "60 m"));
+  static final Key<AllowablePressure> ALLOWABLE_PRESSURE = Key.free("allowablePressure", PRESSURE);
+  static final Key<Frost> FROST = Key.free("frost", FROST_PART);
+  static final Key<Benchmark> BENCHMARK = Key.free("benchmark", BENCHMARK_PART);
+  static final Key<Map<String, Length>> LEVELS =
+      Key.free("levels", new LevelsValue(Values.length("-100 ft", "100 ft", "-30 m", "30 m")));
+  static final SectionValue<Ground> GROUND =
+      new SectionValue<>(
+          List.of(SOIL, DIGGING, WATER, ALLOWABLE_PRESSURE, FROST, BENCHMARK, LEVELS),
+          fields -> ground(fields));
+
+  private GroundKeys() {}
+
+  private static Map<String, Boolean> grossOrNet() {
+    Map<String, Boolean> words = new LinkedHashMap<>();
+    words.put("gross", true);
+    words.put("net", false);
+    return words;
+  }
+
+  private static Ground ground(Fields fields) {
+    return new Ground(
+        fields.get(SOIL),
+        fields.get(DIGGING),
+        fields.find(WATER),
+        fields.find(ALLOWABLE_PRESSURE),
+        fields.find(FROST),
+        fields.find(BENCHMARK),
+        fields.find(LEVELS).orElse(Map.of()));
+  }
+}

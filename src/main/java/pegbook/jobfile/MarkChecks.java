@@ -1,0 +1,147 @@
+package pegbook.jobfile;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pegbook.geometry.Point;
+import pegbook.job.Layout.Baseline;
+import pegbook.measure.Length;
+import pegbook.measure.NearestWord;
+import pegbook.measure.UnitSystem;
+
+/** Marks against each other: how many, what they are called, whether they fit, how far they lie. */
+final class MarkChecks {
+  /** A pier farther from the centre than this does not belong to the structure. */
+  static final Length FARTHEST = Length.ofFeet(300);
+
+  private MarkChecks() {}
+
+  static void look(JobMarks marks, Report report) {
+    countMarks(marks, report);
+    fitSupports(marks, report);
+    nameBaseline(marks, report);
+    nameLevels(marks, report);
+    namePiers(marks, report);
+    keepPiersNear(marks, report);
+  }
+
+  private static void countMarks(JobMarks marks, Report report) {
+    int count = marks.outline().map(JobMarks::supports).orElse(0) + marks.piers().size();
+    if (count > JobMarks.MOST) {
+      Node at = node(report, "layout", LayoutKeys.OUTLINE);
+      Map<String, String> most = Map.of("most", Integer.toString(JobMarks.MOST));
+      report.complain(at.at(), at.path(), count + " marks", Complaint.MARKS_TOO_MANY, most);
+    }
+  }
+
+  private static void fitSupports(JobMarks marks, Report report) {
+    if (marks.misfit()) {
+      Node at = node(report, "layout", LayoutKeys.SUPPORT_INSET);
+      report.complain(at.at(), at.path(), inset(report), Complaint.INSET_SWALLOWS, Map.of());
+    }
+  }
+
+  private static String inset(Report report) {
+    Fields layout = report.object("layout").orElseThrow();
+    Node given = layout.node(LayoutKeys.SUPPORT_INSET);
+    return given instanceof Node.Text
+        ? Shown.of(given)
+        : Complaint.phrase(
+            "found.default", Map.of("found", LayoutKeys.SUPPORT_INSET.defaultJson(report.units())));
+  }
+
+  private static void nameBaseline(JobMarks marks, Report report) {
+    Optional<Fields> layout = report.object("layout");
+    Optional<Baseline> baseline = layout.flatMap(fields -> fields.find(LayoutKeys.BASELINE));
+    if (baseline.isEmpty() || !(baseline.get() instanceof Baseline.Named named)) {
+      return;
+    }
+    if (named.first().equals(named.second())) {
+      Node second = layout.get().item(LayoutKeys.BASELINE, 1);
+      report.complain(second, Complaint.MARK_TWICE, Map.of());
+    }
+    know(marks, named.first(), layout.get().item(LayoutKeys.BASELINE, 0), report);
+    if (!named.first().equals(named.second())) {
+      know(marks, named.second(), layout.get().item(LayoutKeys.BASELINE, 1), report);
+    }
+  }
+
+  private static void nameLevels(JobMarks marks, Report report) {
+    Optional<Fields> ground = report.object("ground");
+    if (ground.isPresent() && ground.get().node(GroundKeys.LEVELS) instanceof Node.Section levels) {
+      levels
+          .entries()
+          .forEach(
+              (mark, entry) -> {
+                Node.Text name = new Node.Text(entry.value().path(), entry.keyAt(), mark);
+                know(marks, mark, name, report);
+              });
+    }
+  }
+
+  /** A mark that nothing in the job makes; a pier's name may be one that was refused. */
+  private static void know(JobMarks marks, String mark, Node at, Report report) {
+    Optional<List<String>> names = marks.names();
+    if (names.isEmpty() || names.get().contains(mark)) {
+      return;
+    }
+    boolean aPierIsRefused =
+        marks.piers().stream().anyMatch(pier -> pier.isRefused(PierKeys.ID))
+            || report.isRefused(JobKeys.PIERS.name());
+    if (mark.startsWith("P") && aPierIsRefused) {
+      return;
+    }
+    String write =
+        NearestWord.among(names.get(), mark)
+            .filter(nearest -> nearest.charAt(0) != mark.charAt(0))
+            .map(nearest -> Complaint.phrase("write", Map.of("texts", Shown.quoted(nearest))))
+            .orElse("");
+    Map<String, String> words = Map.of("marks", range(names.get()), "write", write);
+    report.complain(at, Complaint.MARK_UNKNOWN, words);
+  }
+
+  /** "S1 to S6, P1". */
+  private static String range(List<String> names) {
+    long supports = names.stream().filter(name -> name.startsWith("S")).count();
+    String piers =
+        names.stream()
+            .filter(name -> name.startsWith("P"))
+            .limit(10)
+            .map(name -> ", " + name)
+            .reduce("", String::concat);
+    return "S1 to S" + supports + piers;
+  }
+
+  private static void namePiers(JobMarks marks, Report report) {
+    Map<String, Fields> firstByName = new LinkedHashMap<>();
+    for (Fields pier : marks.piers()) {
+      Optional<String> name = pier.find(PierKeys.ID);
+      Optional<Fields> first = name.map(id -> firstByName.putIfAbsent(id, pier));
+      if (first.isPresent()) {
+        int line = first.get().node(PierKeys.ID).at().line();
+        Map<String, String> words = Map.of("line", Integer.toString(line));
+        report.complain(pier.node(PierKeys.ID), Complaint.ID_TWICE, words);
+      }
+    }
+  }
+
+  private static void keepPiersNear(JobMarks marks, Report report) {
+    for (Fields pier : marks.piers()) {
+      Optional<Length> far =
+          pier.find(PierKeys.AT)
+              .map(Point.ORIGIN::distanceTo)
+              .filter(distance -> distance.isMoreThan(FARTHEST));
+      if (far.isPresent()) {
+        report.complain(
+            pier.node(PierKeys.AT),
+            Complaint.PIER_FAR,
+            Map.of("most", report.units() == UnitSystem.IMPERIAL ? "300 ft" : "91 m"));
+      }
+    }
+  }
+
+  private static Node node(Report report, String object, Key<?> key) {
+    return report.object(object).orElseThrow().node(key);
+  }
+}

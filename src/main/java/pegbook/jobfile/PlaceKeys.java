@@ -1,0 +1,49 @@
+package pegbook.jobfile;
+
+import static pegbook.job.Default.Basis.DERIVED;
+
+import java.time.LocalDate;
+import java.util.List;
+import pegbook.job.Place;
+import pegbook.job.UtilityMarking;
+import pegbook.measure.Angle;
+
+/** Where the structure stands and who decides there. */
+final class PlaceKeys {
+  static final Key<LocalDate> CONFIRMED = Key.required("confirmed", Values.DATE, "\"2027-05-06\"");
+  static final Key<String> TICKET = Key.free("ticket", Values.NAME);
+  static final SectionValue<UtilityMarking> MARKING =
+      new SectionValue<>(
+          List.of(CONFIRMED, TICKET),
+          fields -> new UtilityMarking(fields.get(CONFIRMED), fields.find(TICKET)));
+
+  static final Key<String> COUNTRY =
+      Key.orElse(
+          "country", Values.COUNTRY, "\"US\"", "\"" + Values.UNKNOWN_COUNTRY + "\"", DERIVED);
+  static final Key<Angle> LATITUDE = Key.free("latitude", Values.angle("-90 deg", "90 deg"));
+  static final Key<Angle> LONGITUDE = Key.free("longitude", Values.angle("-180 deg", "180 deg"));
+  static final Key<String> TIME_ZONE = Key.free("timeZone", Values.TIME_ZONE);
+  static final Key<String> AUTHORITY = Key.free("authority", Values.NAME);
+  static final Key<String> PARCEL = Key.free("parcel", Values.NAME);
+  static final Key<String> PERMIT = Key.free("permit", Values.NAME);
+  static final Key<UtilityMarking> UTILITIES = Key.free("utilities", MARKING);
+
+  static final SectionValue<Place> PLACE =
+      new SectionValue<>(
+          List.of(COUNTRY, LATITUDE, LONGITUDE, TIME_ZONE, AUTHORITY, PARCEL, PERMIT, UTILITIES),
+          fields -> place(fields));
+
+  private PlaceKeys() {}
+
+  private static Place place(Fields fields) {
+    return new Place(
+        fields.get(COUNTRY),
+        fields.find(LATITUDE),
+        fields.find(LONGITUDE),
+        fields.find(TIME_ZONE),
+        fields.find(AUTHORITY),
+        fields.find(PARCEL),
+        fields.find(PERMIT),
+        fields.find(UTILITIES));
+  }
+}
