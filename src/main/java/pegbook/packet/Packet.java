@@ -1,6 +1,13 @@
 package pegbook.packet;
 
+import java.util.Comparator;
 import java.util.List;
+import pegbook.calc.concreteplan.ConcretePlan;
+import pegbook.calc.dayplan.DayPlan;
+import pegbook.calc.depthtargets.DepthTargets;
+import pegbook.calc.safetynotes.SafetyNotes;
+import pegbook.calc.startconditions.StartConditions;
+import pegbook.calc.steelplan.SteelPlan;
 import pegbook.figures.Finding;
 import pegbook.figures.Placement;
 import pegbook.figures.Result;
@@ -12,12 +19,28 @@ import pegbook.job.Job;
  * @param job the checked job
  * @param jobHash SHA-256 of the job file, hexadecimal
  * @param placement the figure on the ground
+ * @param depthTargets how deep each hole goes, and why
+ * @param concretePlan what fills the holes
+ * @param steelPlan what stands in the concrete
+ * @param safetyNotes the dangers of this job, and who decides
+ * @param startConditions what must be settled before anything begins
+ * @param dayPlan which work on which day
  */
-public record Packet(Job job, String jobHash, Placement placement) {
+public record Packet(
+    Job job,
+    String jobHash,
+    Placement placement,
+    DepthTargets depthTargets,
+    ConcretePlan concretePlan,
+    SteelPlan steelPlan,
+    SafetyNotes safetyNotes,
+    StartConditions startConditions,
+    DayPlan dayPlan) {
 
   /** Every calculator's result, in the order of the packet's sheets. */
   public List<Result> results() {
-    return List.of(placement);
+    return List.of(
+        startConditions, placement, depthTargets, dayPlan, concretePlan, steelPlan, safetyNotes);
   }
 
   /**
@@ -26,7 +49,7 @@ public record Packet(Job job, String jobHash, Placement placement) {
   public List<Finding> findings() {
     return results().stream()
         .flatMap(result -> result.findings().stream())
-        .sorted(java.util.Comparator.comparing(Finding::kind))
+        .sorted(Comparator.comparing(Finding::kind))
         .toList();
   }
 

@@ -1,0 +1,58 @@
+package pegbook.packet;
+
+import java.util.List;
+import java.util.stream.Stream;
+import pegbook.calc.concreteplan.ConcretePlan;
+import pegbook.calc.concreteplan.ConcretePlanCalculator;
+import pegbook.calc.dayplan.DayPlan;
+import pegbook.calc.dayplan.DayPlanCalculator;
+import pegbook.calc.depthtargets.DepthTargets;
+import pegbook.calc.depthtargets.DepthTargetsCalculator;
+import pegbook.calc.placement.PlacementCalculator;
+import pegbook.calc.safetynotes.SafetyNotes;
+import pegbook.calc.safetynotes.SafetyNotesCalculator;
+import pegbook.calc.startconditions.StartConditions;
+import pegbook.calc.startconditions.StartConditionsCalculator;
+import pegbook.calc.steelplan.SteelPlan;
+import pegbook.calc.steelplan.SteelPlanCalculator;
+import pegbook.figures.Hole;
+import pegbook.figures.Placement;
+import pegbook.figures.Result;
+import pegbook.figures.Task;
+import pegbook.job.Job;
+
+/** Computes a packet: one calculator a line, in order. */
+public final class Packets {
+  private Packets() {}
+
+  /**
+   * Computes all figures of a job.
+   *
+   * @param job the checked job
+   * @param jobHash SHA-256 of the job file, hexadecimal
+   */
+  public static Packet calculate(Job job, String jobHash) {
+    Placement placement = PlacementCalculator.calculate(job);
+    DepthTargets depthTargets = DepthTargetsCalculator.calculate(job, placement);
+    List<Hole> holes = depthTargets.holes();
+    ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
+    SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
+    SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
+    StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
+    DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, tasks(concretePlan, steelPlan));
+    return new Packet(
+        job,
+        jobHash,
+        placement,
+        depthTargets,
+        concretePlan,
+        steelPlan,
+        safetyNotes,
+        startConditions,
+        dayPlan);
+  }
+
+  private static List<Task> tasks(Result... results) {
+    return Stream.of(results).flatMap(result -> result.tasks().stream()).toList();
+  }
+}
