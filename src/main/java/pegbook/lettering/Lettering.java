@@ -9,12 +9,13 @@ public interface Lettering {
   double CAPITAL_HEIGHT = 0.66;
 
   /**
-   * Height of the tallest letters (b, d, l) above the base line, as a share of the type's height.
+   * Height of the tallest signs (raised figures) above the base line, as a share of the type's
+   * height.
    */
-  double ASCENT = 0.75;
+  double ASCENT = 0.8;
 
   /** Depth of the lowest letters (g, p, y) below the base line, as a share of the type's height. */
-  double DESCENT = 0.21;
+  double DESCENT = 0.23;
 
   /**
    * Width of a line of text.

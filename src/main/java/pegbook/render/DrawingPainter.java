@@ -32,20 +32,23 @@ final class DrawingPainter {
 
   private void paint(Element element) throws IOException {
     if (element instanceof Element.Line line) {
-      stroke(List.of(line.from(), line.to()), false, line.pen());
+      stroke(line.from(), line.to(), line.pen());
     } else if (element instanceof Element.Path path) {
+      prepare(path.pen(), path.fill());
       trace(path.spots(), path.closed());
       finish(path.pen(), path.fill());
     } else if (element instanceof Element.Circle circle) {
+      prepare(circle.pen(), circle.fill());
       trace(Curves.arc(circle.centre(), circle.radiusMm(), 0, 360));
       page.closePath();
       finish(circle.pen(), circle.fill());
     } else if (element instanceof Element.Arc arc) {
+      prepare(Optional.of(arc.pen()), Optional.empty());
       trace(Curves.arc(arc.centre(), arc.radiusMm(), arc.fromDegrees(), arc.sweepDegrees()));
-      finish(Optional.of(arc.pen()), Optional.empty());
+      page.stroke();
     } else if (element instanceof Element.Hatch hatch) {
       for (Hatching.Stroke stroke : Hatching.strokes(hatch)) {
-        stroke(List.of(stroke.from(), stroke.to()), false, hatch.pen());
+        stroke(stroke.from(), stroke.to(), hatch.pen());
       }
     } else if (element instanceof Element.Label label) {
       write(label);
@@ -54,9 +57,22 @@ final class DrawingPainter {
     }
   }
 
-  private void stroke(List<Spot> spots, boolean closed, Pen pen) throws IOException {
-    trace(spots, closed);
-    finish(Optional.of(pen), Optional.empty());
+  private void stroke(Spot from, Spot to, Pen pen) throws IOException {
+    prepare(Optional.of(pen), Optional.empty());
+    trace(List.of(from, to), false);
+    page.stroke();
+  }
+
+  /** Takes up pen and ink: a PDF allows it before an outline is begun, not between. */
+  private void prepare(Optional<Pen> pen, Optional<Ink> fill) throws IOException {
+    if (fill.isPresent()) {
+      page.setNonStrokingColor(grey(fill.get()));
+    }
+    if (pen.isPresent()) {
+      page.setStrokingColor(grey(pen.get().ink()));
+      page.setLineWidth((float) pen.get().widthMm());
+      page.setLineDashPattern(dashes(pen.get()), 0);
+    }
   }
 
   private void trace(List<Spot> spots, boolean closed) throws IOException {
@@ -87,14 +103,6 @@ final class DrawingPainter {
   }
 
   private void finish(Optional<Pen> pen, Optional<Ink> fill) throws IOException {
-    if (fill.isPresent()) {
-      page.setNonStrokingColor(grey(fill.get()));
-    }
-    if (pen.isPresent()) {
-      page.setStrokingColor(grey(pen.get().ink()));
-      page.setLineWidth((float) pen.get().widthMm());
-      page.setLineDashPattern(dashes(pen.get()), 0);
-    }
     if (pen.isPresent() && fill.isPresent()) {
       page.fillAndStroke();
     } else if (pen.isPresent()) {
@@ -132,8 +140,9 @@ final class DrawingPainter {
     List<Faces.Run> runs = fonts.faces().runs(label.text(), face);
     LabelPlace place = LabelPlace.of(label, fonts.faces());
     if (label.cleared()) {
+      prepare(Optional.empty(), Optional.of(Ink.WHITE));
       trace(place.ground(), true);
-      finish(Optional.empty(), Optional.of(Ink.WHITE));
+      page.fill();
     }
     page.setNonStrokingColor(grey(Ink.BLACK));
     page.beginText();

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -70,6 +71,22 @@ class FontLetteringTest {
   @ValueSource(strings = {"line\nbreak", "tab\t", "שלום", "مرحبا", "漢字", "🦫"})
   void knowsWhatItCannotPrint(String text) {
     assertThat(lettering.isPrintable(text)).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"dblpgyjQ(/⁄³⁸₈½′″HX0ÅÉ"})
+  void signsStayWithinTheStatedHeightAndDepth(String text) throws IOException {
+    TrueTypeFont font = FACES.font(Face.BOLD);
+    for (int point : text.codePoints().toArray()) {
+      var box =
+          font.getGlyph().getGlyph(font.getUnicodeCmapLookup().getGlyphId(point)).getBoundingBox();
+      boolean accented = "ÅÉ".indexOf(point) >= 0;
+      assertThat(box.getUpperRightY() / 1000.0)
+          .as(Character.toString(point))
+          .isLessThan(Lettering.ASCENT + (accented ? 0.15 : 0.02));
+      assertThat(-box.getLowerLeftY() / 1000.0).isLessThan(Lettering.DESCENT + 0.01);
+    }
+    assertThat(font.getOS2Windows().getCapHeight() / 1000.0).isEqualTo(Lettering.CAPITAL_HEIGHT);
   }
 
   @Test

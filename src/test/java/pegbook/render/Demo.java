@@ -128,7 +128,7 @@ final class Demo {
         new Element.Line(new Spot(0, 75), new Spot(150, 75), Pen.MEDIUM.boundary().grey()));
     elements.add(new Element.Line(new Spot(0, 78), new Spot(150, 78), Pen.MEDIUM.dotted()));
     elements.add(label(new Spot(40, 50), "12′ 9 ³⁄₈″", Anchor.CENTRE_MIDDLE, 30, true));
-    elements.add(label(new Spot(95, 45), "gravel ☑", Anchor.CENTRE_MIDDLE, 0, true));
+    elements.add(label(new Spot(95, 45), "gravel ∠", Anchor.CENTRE_MIDDLE, 0, true));
     return new Drawing("plan", 160, 82.55, "Nine holes on a lot", change.apply(elements));
   }
 
