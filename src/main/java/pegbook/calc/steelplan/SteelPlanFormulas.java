@@ -20,6 +20,12 @@ final class SteelPlanFormulas {
   static final Citation CLEAR_SPACING = new Citation("aci-318-19", "25.2.3");
   static final Citation STEEL_RATIO = new Citation("aci-318-19-memory", "10.3.1.2, 10.6.1.1");
 
+  /**
+   * What a foot of steel of one square inch weighs: the rule of inch-pound mills, and the only
+   * round figure that gives every weight of ASTM A615 to its last digit.
+   */
+  private static final double POUNDS_PER_FOOT_AND_SQUARE_INCH = 3.4;
+
   private final boolean imperial;
   private final Unit small;
 
@@ -190,15 +196,15 @@ final class SteelPlanFormulas {
   Formula massPerLength() {
     return new Formula(
         "steel-plan.mass-per-length",
-        imperial ? "w = π · d² / 4 / 144 · 490" : "w = π · d² / 4 / 10⁶ · 7850",
+        imperial ? "w = 3.4 · π · d² / 4" : "w = π · d² / 4 / 10⁶ · 7850",
         List.of(bar()),
         new Symbol(
             "w", "mass-per-length", imperial ? Unit.POUND_PER_FOOT : Unit.KILOGRAM_PER_METRE),
         imperial
-            ? new Citation("astm-a615", "nominal weights")
+            ? new Citation("astm-a615", "nominal weights, 3.4 lb/ft for each in²")
             : new Citation("metric-bars", "7850 kg/m³"),
         "",
-        x -> Math.PI * x[0] * x[0] / 4 * (imperial ? 490.0 / 144 : 7850 / 1e6));
+        x -> Math.PI * x[0] * x[0] / 4 * (imperial ? POUNDS_PER_FOOT_AND_SQUARE_INCH : 7850 / 1e6));
   }
 
   /** Mass of a piece: mass for each unit of length, length. */

@@ -1,0 +1,134 @@
+package pegbook.testing;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import pegbook.figures.Hole;
+import pegbook.figures.MarkKind;
+import pegbook.geometry.Point;
+import pegbook.job.Concrete;
+import pegbook.job.Concrete.Mixing;
+import pegbook.job.Crew;
+import pegbook.job.Job;
+import pegbook.job.Steel;
+import pegbook.job.Tube;
+import pegbook.measure.Duration;
+import pegbook.measure.Length;
+import pegbook.measure.Mass;
+import pegbook.measure.Pressure;
+import pegbook.measure.Ratio;
+import pegbook.measure.UnitSystem;
+import pegbook.measure.Volume;
+
+/**
+ * A job and its holes for tests of filling. Fields may be changed before {@link #job()} is taken;
+ * lengths are inches, or millimetres when the job is metric.
+ */
+public final class FillJob {
+  public final DigJob dig = new DigJob();
+  public Mass bag = Mass.ofPounds(80);
+  public Optional<Volume> yield = Optional.empty();
+  public Pressure strength = Pressure.ofPsi(4000);
+  public Ratio waste = Ratio.ofPercent(10);
+  public Optional<Ratio> overBreak = Optional.of(Ratio.ofPercent(5));
+  public Mixing mixing = Mixing.MIXER;
+  public int people = 2;
+  public Duration hoursPerDay = new Duration(6);
+  public Optional<LocalDate> start = Optional.empty();
+  public List<DayOfWeek> workDays = List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
+  public final List<Hole> holes = new ArrayList<>();
+
+  /** Prints in millimetres and litres, and reads lengths in millimetres. */
+  public FillJob metric() {
+    dig.units = UnitSystem.METRIC;
+    return this;
+  }
+
+  public Length length(double number) {
+    return dig.units == UnitSystem.METRIC ? Length.ofMillimetres(number) : Length.ofInches(number);
+  }
+
+  /** A plain hole: diameter, depth to the underside, gravel, top. */
+  public Hole hole(String mark, double diameter, double depth, double gravel, double top) {
+    return new Hole(
+        mark,
+        mark.startsWith("P") ? MarkKind.PIER : MarkKind.SUPPORT,
+        Point.ORIGIN,
+        length(diameter),
+        length(depth),
+        length(gravel),
+        length(top),
+        Hole.DepthRule.JOB,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The same hole with a tube. */
+  public Hole tube(Hole hole, double inside, Tube.From from) {
+    return new Hole(
+        hole.mark(),
+        hole.kind(),
+        hole.centre(),
+        hole.diameter(),
+        hole.depth(),
+        hole.gravel(),
+        hole.top(),
+        hole.rule(),
+        Optional.of(new Tube(length(inside), from)),
+        hole.steel(),
+        hole.level(),
+        hole.datumToUnderside());
+  }
+
+  /** The same hole with vertical bars and, where a spacing is given, ties. */
+  public Hole steel(Hole hole, int bars, String size, double cover, Optional<Steel.Ties> ties) {
+    return new Hole(
+        hole.mark(),
+        hole.kind(),
+        hole.centre(),
+        hole.diameter(),
+        hole.depth(),
+        hole.gravel(),
+        hole.top(),
+        hole.rule(),
+        hole.tube(),
+        Optional.of(new Steel(bars, size, ties, length(cover))),
+        hole.level(),
+        hole.datumToUnderside());
+  }
+
+  /** Ties of a size at a spacing. */
+  public Optional<Steel.Ties> ties(String size, double spacing) {
+    return Optional.of(new Steel.Ties(size, length(spacing)));
+  }
+
+  public FillJob with(Hole hole) {
+    holes.add(hole);
+    return this;
+  }
+
+  /** The checked job. */
+  public Job job() {
+    Job plain = dig.job();
+    return new Job(
+        plain.name(),
+        plain.heading(),
+        plain.place(),
+        plain.site(),
+        plain.ground(),
+        plain.layout(),
+        plain.supports(),
+        plain.piers(),
+        plain.floor(),
+        new Crew(people, hoursPerDay, start, new TreeSet<>(workDays)),
+        plain.tools(),
+        plain.spoil(),
+        new Concrete(bag, yield, strength, waste, overBreak, mixing),
+        plain.defaults());
+  }
+}
