@@ -1,0 +1,99 @@
+package pegbook.calc.digschedule;
+
+import java.util.List;
+import pegbook.figures.Finding;
+import pegbook.figures.Hole;
+import pegbook.figures.Result;
+import pegbook.figures.SpoilHeap;
+import pegbook.figures.Task;
+import pegbook.figures.Working;
+import pegbook.measure.Duration;
+import pegbook.measure.Mass;
+import pegbook.measure.Volume;
+
+/**
+ * How the holes are dug and where their soil goes.
+ *
+ * @param rows one for each hole, in the order of digging
+ * @param totals of all rows
+ * @param soil what the dug soil is like
+ * @param heapSpots where heaps, tarps or carts stand, in the order of digging; the tip last
+ * @param tasks digging and carrying, hole by hole
+ */
+public record DigSchedule(
+    List<Row> rows,
+    Totals totals,
+    DugSoil soil,
+    List<HeapSpot> heapSpots,
+    List<Finding> findings,
+    List<Working> workings,
+    List<Task> tasks)
+    implements Result {
+  public DigSchedule {
+    rows = List.copyOf(rows);
+    heapSpots = List.copyOf(heapSpots);
+    findings = List.copyOf(findings);
+    workings = List.copyOf(workings);
+    tasks = List.copyOf(tasks);
+  }
+
+  /**
+   * One hole.
+   *
+   * @param order its place in the order of digging, from 1
+   * @param hole the hole
+   * @param bank volume of the soil as it lies in the ground
+   * @param loose volume of the same soil once dug
+   * @param cartLoads whole cart loads
+   * @param mass mass of the soil, dry
+   * @param tools which tool for which stretch, from the top down
+   * @param least person-hours of digging, all going well
+   * @param most person-hours of digging, all going badly
+   */
+  public record Row(
+      int order,
+      Hole hole,
+      Volume bank,
+      Volume loose,
+      long cartLoads,
+      Mass mass,
+      List<ToolStep> tools,
+      Duration least,
+      Duration most) {
+    public Row {
+      tools = List.copyOf(tools);
+    }
+  }
+
+  /**
+   * All holes together.
+   *
+   * @param cartLoads with carts filled up from hole to hole: not more than the sum of the rows
+   * @param least person-hours of digging
+   * @param most person-hours of digging
+   * @param carryLeast person-hours of moving the spoil
+   * @param carryMost person-hours of moving the spoil
+   */
+  public record Totals(
+      Volume bank,
+      Volume loose,
+      long cartLoads,
+      Mass mass,
+      Duration least,
+      Duration most,
+      Duration carryLeast,
+      Duration carryMost) {}
+
+  /** The row of a mark. */
+  public Row row(String mark) {
+    return rows.stream()
+        .filter(row -> row.hole().mark().equals(mark))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no hole at " + mark));
+  }
+
+  /** The heaps, for the site plan. */
+  public List<SpoilHeap> heaps() {
+    return heapSpots.stream().map(HeapSpot::heap).toList();
+  }
+}

@@ -1,0 +1,96 @@
+package pegbook.calc.digschedule;
+
+import pegbook.job.Job;
+import pegbook.job.Soil;
+import pegbook.measure.Angle;
+import pegbook.measure.Density;
+import pegbook.measure.Mass;
+import pegbook.measure.Ratio;
+import pegbook.measure.Volume;
+import pegbook.published.Citation;
+import pegbook.published.HandDigRate;
+import pegbook.published.ReposeAngle;
+import pegbook.published.SoilWeight;
+import pegbook.published.SwellFactor;
+
+/**
+ * What the soil of a job is like once it is dug.
+ *
+ * @param soil its class
+ * @param swell how much more room it takes loose
+ * @param swellSource where the swell is from; empty locator and common practice when from the job
+ * @param swellFromJob true when the job gives the swell
+ * @param weight mass over volume in the ground, dry, with its source
+ * @param repose slope of a heap, with its source
+ * @param rate how fast it is dug by hand, with its source
+ * @param cart loose volume of a cart load
+ */
+public record DugSoil(
+    Soil soil,
+    Ratio swell,
+    Citation swellSource,
+    boolean swellFromJob,
+    SoilWeight weight,
+    ReposeAngle repose,
+    HandDigRate rate,
+    Volume cart) {
+
+  /** From the job, and from the published tables where the job is silent. */
+  static DugSoil of(Job job) {
+    Soil soil = job.ground().soil();
+    SwellFactor factor = SwellFactor.find(row(soil));
+    boolean given = job.spoil().swell().isPresent();
+    return new DugSoil(
+        soil,
+        job.spoil().swell().orElse(factor.swell()),
+        given ? Citation.COMMON_PRACTICE : factor.citation(),
+        given,
+        SoilWeight.find(row(soil)),
+        ReposeAngle.find(row(soil)),
+        rate(job),
+        job.spoil().cart());
+  }
+
+  public Angle angle() {
+    return repose.angle();
+  }
+
+  public Density bank() {
+    return weight.bank();
+  }
+
+  /** Mass of a full cart load, dry. */
+  public Mass cartLoad() {
+    return new Mass(cart.cubicMetres() * bank().kilogramsPerCubicMetre() / (1 + swell.fraction()));
+  }
+
+  /** The slower of what the soil's class allows and what the digging is like. */
+  private static HandDigRate rate(Job job) {
+    HandDigRate byDigging =
+        HandDigRate.find(
+            switch (job.ground().digging()) {
+              case EASY -> "loose";
+              case ORDINARY -> "firm";
+              case HEAVY -> "heavy";
+              case STONY -> "boulder-clay";
+            });
+    HandDigRate bySoil =
+        HandDigRate.find(
+            switch (job.ground().soil()) {
+              case ROCK -> "rock";
+              case GRAVEL, SANDY_GRAVEL -> "gravel";
+              case CLAY -> "heavy";
+              case SANDY_CLAY -> "firm";
+              case SAND, SILTY_SAND, CLAYEY_SAND, LOAM, SILT, PEAT, FILL -> "loose";
+            });
+    return byDigging.slower(bySoil);
+  }
+
+  private static String row(Soil soil) {
+    StringBuilder row = new StringBuilder();
+    for (char letter : soil.name().toCharArray()) {
+      row.append(letter == '_' ? '-' : Character.toLowerCase(letter));
+    }
+    return row.toString();
+  }
+}
