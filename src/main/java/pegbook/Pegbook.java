@@ -1,0 +1,100 @@
+package pegbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import pegbook.export.ResultsJson;
+import pegbook.jobfile.JobFile;
+import pegbook.jobfile.JobFileReader;
+import pegbook.lettering.Faces;
+import pegbook.lettering.FontLettering;
+import pegbook.packet.Packet;
+import pegbook.packet.Packets;
+import pegbook.render.RenderException;
+import pegbook.render.Renderer;
+import pegbook.render.TemplateFolder;
+import pegbook.sheet.Booklet;
+import pegbook.sheet.Booklets;
+import pegbook.sheet.Texts;
+import pegbook.sheet.Writing;
+
+/**
+ * The flow: a job file is read or refused; its figures are calculated; sheets are made of them; the
+ * sheets are rendered; the results are exported.
+ *
+ * <pre>
+ * input/NAME.json → jobfile → job → calc.* → packet → sheet → render → output/NAME/
+ *                                                          → export
+ * </pre>
+ */
+final class Pegbook {
+  private static final String LANGUAGE = "en";
+
+  private final Texts texts;
+  private final FontLettering lettering;
+  private final Renderer renderer;
+
+  private Pegbook(Texts texts, FontLettering lettering, Renderer renderer) {
+    this.texts = texts;
+    this.lettering = lettering;
+    this.renderer = renderer;
+  }
+
+  /** With the user's own templates, where they have some. */
+  static Pegbook of(Optional<Path> ownTemplates) {
+    Optional<Path> home = Optional.ofNullable(System.getProperty("pegbook.home")).map(Path::of);
+    TemplateFolder templates = TemplateFolder.of(ownTemplates, home);
+    Texts texts =
+        Texts.read(file -> templates.text("texts/" + LANGUAGE + "/" + file + ".properties"));
+    Faces faces = new Faces(templates::bytes);
+    Renderer renderer = new Renderer(templates, faces);
+    return new Pegbook(texts, new FontLettering(faces), renderer);
+  }
+
+  /** Reads a job file and calculates its figures. */
+  Outcome check(Path file) {
+    return read(file, packet -> Map.of());
+  }
+
+  /** Reads a job file, calculates its figures and renders its packet. */
+  Outcome print(Path file) {
+    return read(file, this::files);
+  }
+
+  private interface Printing {
+    Map<String, byte[]> files(Packet packet);
+  }
+
+  private Outcome read(Path file, Printing printing) {
+    JobFile read;
+    try {
+      read = JobFileReader.read(file.toString(), Files.readAllBytes(file));
+    } catch (IOException e) {
+      return new Outcome.Unusable(file + " cannot be read: " + e.getMessage());
+    }
+    if (read instanceof JobFile.Refused refused) {
+      return new Outcome.Refused(refused.problems());
+    }
+    JobFile.Read accepted = (JobFile.Read) read;
+    try {
+      Packet packet = Packets.calculate(accepted.job(), accepted.sha256());
+      return new Outcome.Done(packet, printing.files(packet));
+    } catch (RenderException e) {
+      return new Outcome.Unusable(file + ": " + e.getMessage());
+    }
+  }
+
+  private Map<String, byte[]> files(Packet packet) {
+    Writing writing = Writing.of(packet.job(), texts, lettering);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    for (Booklet booklet : Booklets.of(packet, writing)) {
+      files.put(
+          booklet.name() + ".pdf", renderer.render(Documents.of(booklet, packet, texts, LANGUAGE)));
+    }
+    files.put("results.json", ResultsJson.of(packet));
+    return files;
+  }
+}

@@ -1,0 +1,87 @@
+package pegbook.export;
+
+import pegbook.calc.concreteplan.ConcretePlan;
+import pegbook.calc.dayplan.DayPlan;
+import pegbook.calc.depthtargets.DatumLine;
+import pegbook.calc.steelplan.SteelPlan;
+import pegbook.figures.Result;
+import pegbook.packet.Packet;
+
+/** The figures of each subject, in the order of the sheets. */
+final class SubjectResults {
+  private SubjectResults() {}
+
+  static void write(JsonFigures json, Packet packet) {
+    json.quantity(
+        "datumLineAboveBenchmarkMetres", packet.depthTargets().datum().map(DatumLine::height));
+    json.list("holes", packet.depthTargets().holes(), ResultsJson::hole);
+    json.object("concrete", content -> concrete(content, packet.concretePlan()));
+    json.object("steel", content -> steel(content, packet.steelPlan()));
+    json.list("days", packet.dayPlan().days(), SubjectResults::day);
+    json.list(
+        "needs",
+        packet.results().stream().map(Result::needs).flatMap(java.util.List::stream).toList(),
+        ResultsJson::need);
+    json.list(
+        "tasks",
+        packet.results().stream().map(Result::tasks).flatMap(java.util.List::stream).toList(),
+        ResultsJson::task);
+  }
+
+  private static void concrete(JsonFigures json, ConcretePlan plan) {
+    json.list("fills", plan.fills(), SubjectResults::fill)
+        .quantity("drawnCubicMetres", plan.totals().drawn())
+        .quantity("pouredCubicMetres", plan.totals().poured())
+        .quantity("readyMixCubicMetres", plan.totals().readyMix())
+        .whole("bags", plan.totals().bags())
+        .quantity("bagsKilograms", plan.totals().bagsMass())
+        .quantity("gravelLooseCubicMetres", plan.totals().gravelLoose())
+        .quantity("gravelOrderCubicMetres", plan.totals().gravelOrder())
+        .texts("pourOrder", plan.pourOrder());
+  }
+
+  private static void fill(JsonFigures json, ConcretePlan.Fill fill) {
+    json.text("mark", fill.mark())
+        .quantity("standingDiameterMetres", fill.standing())
+        .quantity("bearingSquareMetres", fill.bearing())
+        .quantity("belowGroundCubicMetres", fill.below())
+        .quantity("aboveGroundCubicMetres", fill.above())
+        .quantity("pouredCubicMetres", fill.poured())
+        .quantity("gravelLooseCubicMetres", fill.gravelLoose())
+        .quantity("backfillCubicMetres", fill.backfill())
+        .whole("bags", fill.bags())
+        .quantity("kilograms", fill.mass());
+  }
+
+  private static void steel(JsonFigures json, SteelPlan plan) {
+    json.list("barList", plan.barList(), SubjectResults::barLine)
+        .list("sizes", plan.sizes(), SubjectResults::size);
+  }
+
+  private static void barLine(JsonFigures json, SteelPlan.BarLine line) {
+    json.text("barMark", line.barMark())
+        .text("size", line.size())
+        .text("shape", line.shape().name())
+        .whole("count", line.count())
+        .quantity("cutMetres", line.cut())
+        .quantity("eachKilograms", line.each())
+        .texts("marks", line.marks());
+  }
+
+  private static void size(JsonFigures json, SteelPlan.SizeTotal size) {
+    json.text("size", size.size())
+        .quantity("lengthMetres", size.length())
+        .quantity("kilograms", size.mass())
+        .quantity("stockMetres", size.stock())
+        .whole("stockBars", size.bars());
+  }
+
+  private static void day(JsonFigures json, DayPlan.WorkDay day) {
+    json.whole("number", day.number())
+        .text("date", day.date().map(Object::toString))
+        .texts("holes", day.holes())
+        .number("leastPersonHours", day.least().hours())
+        .number("mostPersonHours", day.most().hours())
+        .texts("openOvernight", day.openOvernight());
+  }
+}

@@ -1,0 +1,65 @@
+package pegbook.sheet;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pegbook.job.Heading;
+import pegbook.packet.Packet;
+
+/** Which documents a packet has, and which sheets stand in each. */
+public final class Booklets {
+  private static final int SHORT_HASH = 12;
+
+  private final Packet packet;
+  private final Writing writing;
+  private final Booklet.Strip strip;
+
+  private Booklets(Packet packet, Writing writing) {
+    this.packet = packet;
+    this.writing = writing;
+    this.strip = strip(packet, writing);
+  }
+
+  /** The packet's documents, in the order of their names on paper. */
+  public static List<Booklet> of(Packet packet, Writing writing) {
+    Booklets booklets = new Booklets(packet, writing);
+    return booklets.all();
+  }
+
+  private List<Booklet> all() {
+    return List.of();
+  }
+
+  Booklet booklet(
+      String name,
+      String template,
+      Map<String, String> more,
+      Map<String, Optional<? extends Sheet>> sheets) {
+    Map<String, String> words = new LinkedHashMap<>(more);
+    words.put("job", packet.job().heading().title());
+    words.put("revision", packet.job().heading().revision());
+    return new Booklet(
+        name,
+        template,
+        writing.texts().say("booklet." + template + ".title", words),
+        writing.texts().say("booklet." + template + ".summary", words),
+        sheets,
+        strip);
+  }
+
+  private static Booklet.Strip strip(Packet packet, Writing writing) {
+    Heading heading = packet.job().heading();
+    Texts texts = writing.texts();
+    Optional<LocalDate> issued = heading.issued();
+    return new Booklet.Strip(
+        heading.title(),
+        heading.revision(),
+        issued.map(writing.formats()::date).orElse(texts.say("strip.notIssued")),
+        heading.owner().orElse(texts.say("strip.noOwner")),
+        texts.say("strip.maker"),
+        packet.jobHash().substring(0, SHORT_HASH),
+        texts.say("strip.caution"));
+  }
+}
