@@ -15,7 +15,7 @@ public final class JobMaker {
   /** How many jobs there are before outline, units and paper come round again. */
   public static final int ROUND = 50;
 
-  private static final List<String> PAPERS = List.of("letter", "a4", "legal", "a3", "tabloid");
+  private static final List<String> PAPERS = List.of("letter", "A4", "legal", "A3", "tabloid");
   private static final List<String> SOILS =
       List.of("sand", "sandy gravel", "clay", "silty sand", "loam", "sandy clay", "rock");
 
@@ -47,7 +47,7 @@ public final class JobMaker {
     double spacing = chance.between(1000, 2600);
     double hole = Math.min(chance.between(250, 500), spacing - 400);
     double inset = chance.oneOf(List.of(100.0, 150.0, 200.0, 250.0));
-    int piers = Math.min(chance.whole(0, 4), Math.max(0, 60 - supportsWished()));
+    int piers = number % 7 == 0 ? 0 : Math.min(chance.whole(0, 4), 60 - supportsWished());
     MadeOutline outline =
         MadeOutline.of(
             number % 5, new MadeOutline.Wish(chance, written, supportsWished(), spacing, inset));

@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import pegbook.calc.placement.PlacementCalculator;
+import pegbook.jobfile.JobFile;
+import pegbook.jobfile.JobFileReader;
 
 /** The made-up jobs are as unlike as the tests that use them need. */
 class JobMakerTest {
@@ -63,13 +67,22 @@ class JobMakerTest {
   }
 
   @Test
-  void fewAndManyMarksOccur() {
-    List<Integer> posts =
-        JOBS.stream()
-            .map(job -> job.at("/layout/outline/circle/posts").asInt())
-            .filter(count -> count > 0)
+  void everyJobIsTakenAndTheirMarksReachFromThreeToSixty() {
+    List<Integer> marks =
+        IntStream.range(0, JobMaker.ROUND)
+            .mapToObj(number -> marksOf(JobMaker.text(number)))
+            .sorted()
             .toList();
-    assertThat(posts).hasSizeGreaterThan(8).anyMatch(count -> count > 45);
-    assertThat(posts).anyMatch(count -> count < 15);
+    assertThat(marks).first().isEqualTo(3);
+    assertThat(marks).last().isEqualTo(60);
+    assertThat(marks).filteredOn(count -> count > 30).hasSizeGreaterThan(10);
+  }
+
+  private static int marksOf(String text) {
+    JobFile file = JobFileReader.read("made-up.json", text.getBytes(StandardCharsets.UTF_8));
+    if (file instanceof JobFile.Read read) {
+      return PlacementCalculator.calculate(read.job()).marks().size();
+    }
+    throw new AssertionError(((JobFile.Refused) file).problems() + "\n" + text);
   }
 }

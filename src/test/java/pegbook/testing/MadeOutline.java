@@ -59,7 +59,8 @@ record MadeOutline(JsonNode json, int supports, double reach, double clear) {
   }
 
   private static MadeOutline rectangle(Wish wish) {
-    int rows = wish.chance().whole(2, Math.max(2, Math.min(6, wish.supports() / 2)));
+    int fewest = Math.max(2, wish.supports() / 12);
+    int rows = wish.chance().whole(fewest, Math.max(fewest, Math.min(6, wish.supports() / 2)));
     int columns = Math.max(2, wish.supports() / rows);
     double length = wish.spacing() * (columns - 1) + 2 * wish.inset();
     double width = 1.2 * wish.spacing() * (rows - 1) + 2 * wish.inset();
