@@ -1,6 +1,7 @@
 package pegbook.figures;
 
 import java.util.List;
+import pegbook.published.Citation;
 
 /** What every calculator's result carries beside its figures. */
 public interface Result {
@@ -12,6 +13,11 @@ public interface Result {
 
   /** What must be bought for it. */
   default List<Need> needs() {
+    return List.of();
+  }
+
+  /** What it leans on beside the sources of its findings and workings: tables, notes. */
+  default List<Citation> sources() {
     return List.of();
   }
 

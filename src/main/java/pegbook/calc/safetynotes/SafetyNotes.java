@@ -2,10 +2,13 @@ package pegbook.calc.safetynotes;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import pegbook.figures.Finding;
 import pegbook.figures.Result;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
+import pegbook.published.Citation;
+import pegbook.published.MarkingColour;
 
 /**
  * The safety notes of a job.
@@ -20,6 +23,15 @@ public record SafetyNotes(List<Note> notes, List<Finding> findings, List<Working
     notes = List.copyOf(notes);
     findings = List.copyOf(findings);
     workings = List.copyOf(workings);
+  }
+
+  @Override
+  public List<Citation> sources() {
+    return Stream.concat(
+            notes.stream().flatMap(note -> note.citations().stream()),
+            Stream.of(MarkingColour.SOURCE))
+        .distinct()
+        .toList();
   }
 
   /** The notes of a stage. */

@@ -1,0 +1,110 @@
+package pegbook.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import pegbook.figures.Finding;
+import pegbook.packet.Packet;
+
+/**
+ * Before you dig: every finding of the packet, the hardest first.
+ *
+ * @param title heading
+ * @param counts how many of each kind
+ * @param summary all findings on one table
+ * @param groups all findings in full, by kind
+ * @param none true when there is not one
+ */
+public record FindingsSheet(
+    String title, List<Tally> counts, List<Row> summary, List<Group> groups, boolean none)
+    implements Sheet {
+
+  /** How many findings of a kind, and what the kind means. */
+  public record Tally(String kind, String word, String count, String meaning) {}
+
+  /** One line of the summary; its emphasis is a class of the style sheet. */
+  public record Row(String number, String word, String title, String decides, String emphasis) {}
+
+  /** The findings of a kind. */
+  public record Group(String kind, String heading, List<Box> boxes) {}
+
+  /**
+   * A finding in full.
+   *
+   * @param about the holes or features it is about; empty: the whole job
+   * @param place where in the job file it is mended
+   * @param answer true when someone's answer is to be written down
+   */
+  public record Box(
+      String number,
+      String kind,
+      String word,
+      String title,
+      String about,
+      String text,
+      String way,
+      String decides,
+      String place,
+      String sources,
+      boolean answer) {}
+
+  /** Words the packet's findings. */
+  public static FindingsSheet of(Packet packet, Writing writing) {
+    Texts texts = writing.texts();
+    List<Box> boxes = new ArrayList<>();
+    for (Finding finding : packet.findings()) {
+      boxes.add(box("F" + (boxes.size() + 1), finding, writing));
+    }
+    List<Tally> counts = new ArrayList<>();
+    List<Group> groups = new ArrayList<>();
+    for (Finding.Kind kind : Finding.Kind.values()) {
+      String name = name(kind);
+      List<Box> some = boxes.stream().filter(box -> box.kind().equals(name)).toList();
+      counts.add(
+          new Tally(
+              name,
+              texts.say("finding-kind." + name),
+              writing.formats().count(some.size()),
+              texts.say("findings.meaning." + name)));
+      if (!some.isEmpty()) {
+        groups.add(new Group(name, texts.say("findings.group." + name), some));
+      }
+    }
+    List<Row> rows = boxes.stream().map(FindingsSheet::row).toList();
+    return new FindingsSheet(texts.say("findings.title"), counts, rows, groups, boxes.isEmpty());
+  }
+
+  private static Row row(Box box) {
+    String emphasis = box.kind().equals(name(Finding.Kind.STOP)) ? "strong" : "";
+    return new Row(box.number(), box.word(), box.title(), box.decides(), emphasis);
+  }
+
+  private static Box box(String number, Finding finding, Writing writing) {
+    Texts texts = writing.texts();
+    Formats formats = writing.formats();
+    Map<String, String> values = formats.arguments(finding.arguments());
+    String key = "finding." + finding.id();
+    return new Box(
+        number,
+        name(finding.kind()),
+        texts.say("finding-kind." + name(finding.kind())),
+        texts.say(key + ".title", values),
+        formats.names(finding.subjects()),
+        texts.say(key + ".text", values),
+        texts.say(key + ".way", values),
+        decider(finding.decides(), texts),
+        finding.place(),
+        new Sources(texts).write(finding.citations()),
+        finding.kind() == Finding.Kind.ASK);
+  }
+
+  static String name(Finding.Kind kind) {
+    return kind.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Who decides, in words. */
+  static String decider(Finding.Decider decider, Texts texts) {
+    return texts.say("decider." + decider.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+  }
+}

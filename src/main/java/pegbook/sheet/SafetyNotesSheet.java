@@ -1,0 +1,107 @@
+package pegbook.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import pegbook.calc.safetynotes.Note;
+import pegbook.job.Place;
+import pegbook.packet.Packet;
+import pegbook.published.MarkingColour;
+
+/**
+ * Safety notes and who decides, by stage of the work.
+ *
+ * @param title heading
+ * @param scope whom the rules named here bind
+ * @param caution the line of caution
+ * @param stages the notes
+ * @param colours of marks on the ground, in two columns
+ * @param position latitude and longitude, where they are known
+ * @param hasPosition true where they are
+ */
+public record SafetyNotesSheet(
+    String title,
+    String scope,
+    String caution,
+    List<Stage> stages,
+    List<List<Colour>> colours,
+    String position,
+    boolean hasPosition)
+    implements Sheet {
+
+  /** The notes of a stage. */
+  public record Stage(String heading, List<Line> lines) {}
+
+  /** A note: what to do, why, whose word it is. */
+  public record Line(String action, String reason, String source, String decides) {}
+
+  /** A colour of marks on the ground. */
+  public record Colour(String colour, String use) {}
+
+  /** Words the packet's notes. */
+  public static SafetyNotesSheet of(Packet packet, Writing writing) {
+    Texts texts = writing.texts();
+    List<Stage> stages = new ArrayList<>();
+    for (Note.Stage stage : Note.Stage.values()) {
+      List<Line> lines =
+          packet.safetyNotes().during(stage).stream().map(note -> line(note, writing)).toList();
+      if (!lines.isEmpty()) {
+        stages.add(new Stage(texts.say("stage." + word(stage)), lines));
+      }
+    }
+    Place place = packet.job().place();
+    List<Colour> colours = colours(texts);
+    int half = (colours.size() + 1) / 2;
+    String position = position(place, writing.formats());
+    return new SafetyNotesSheet(
+        texts.say("safety-notes.title"),
+        texts.say(
+            place.isUnitedStates() ? "safety-notes.scope-us" : "safety-notes.scope-elsewhere"),
+        texts.say("safety-notes.caution"),
+        stages,
+        List.of(colours.subList(0, half), colours.subList(half, colours.size())),
+        position,
+        !position.isEmpty());
+  }
+
+  /** A note in words; day sheets print its action alone or with its reason. */
+  public static Line line(Note note, Writing writing) {
+    Texts texts = writing.texts();
+    Map<String, String> values = writing.formats().arguments(note.arguments());
+    return new Line(
+        texts.say("note." + note.id() + ".do", values),
+        texts.say("note." + note.id() + ".why", values),
+        new Sources(texts).write(note.citations()),
+        FindingsSheet.decider(note.decides(), texts));
+  }
+
+  private static String word(Note.Stage stage) {
+    return stage.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static List<Colour> colours(Texts texts) {
+    return MarkingColour.all().stream()
+        .map(
+            colour ->
+                new Colour(
+                    texts.say("marking-colour." + colour.colour()),
+                    texts.say("marking-use." + colour.use())))
+        .toList();
+  }
+
+  private static String position(Place place, Formats formats) {
+    return place
+        .latitude()
+        .flatMap(
+            latitude ->
+                place
+                    .longitude()
+                    .map(
+                        longitude ->
+                            formats.number(latitude.degrees(), 4)
+                                + ", "
+                                + formats.number(longitude.degrees(), 4)))
+        .orElse("");
+  }
+}
