@@ -54,13 +54,17 @@ final class Markup {
   /** Every element under a node, in the order of the document. */
   static List<Element> elements(Node root) {
     List<Element> found = new ArrayList<>();
+    collect(root, found);
+    return found;
+  }
+
+  private static void collect(Node root, List<Element> found) {
     for (Node child = root.getFirstChild(); child != null; child = child.getNextSibling()) {
       if (child instanceof Element element) {
         found.add(element);
-        found.addAll(elements(element));
+        collect(element, found);
       }
     }
-    return found;
   }
 
   /** Every element of a name under a node, in the order of the document. */

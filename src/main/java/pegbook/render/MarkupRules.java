@@ -1,5 +1,6 @@
 package pegbook.render;
 
+import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -70,6 +71,7 @@ final class MarkupRules {
 
   private final String where;
   private final FontLettering lettering;
+  private final BitSet printable = new BitSet();
 
   private MarkupRules(String where, FontLettering lettering) {
     this.where = where;
@@ -117,8 +119,7 @@ final class MarkupRules {
 
   private void checkCharacters(String text, Element around) {
     text.codePoints()
-        .filter(point -> point != '\n' && point != '\t' && point != '\r')
-        .filter(point -> !lettering.isPrintable(point))
+        .filter(point -> !printable.get(point) && !isPrintable(point))
         .findFirst()
         .ifPresent(
             point -> {
@@ -126,6 +127,12 @@ final class MarkupRules {
                   around,
                   "no font can print " + Faces.nameOf(point) + " in \"" + text.strip() + '"');
             });
+  }
+
+  private boolean isPrintable(int point) {
+    boolean known = "\n\t\r".indexOf(point) >= 0 || lettering.isPrintable(point);
+    printable.set(point, known);
+    return known;
   }
 
   private void checkLinks(List<Element> elements) {

@@ -36,6 +36,11 @@ final class TemplateDialect extends StandardDialect {
     super("Packet", PREFIX, PROCESSOR_PRECEDENCE);
     setVariableExpressionEvaluator(new RecordPaths());
     setExpressionParser(new WithoutPreprocessing());
+    // Templates have no scripts; the default would start up the JSON library for them.
+    setJavaScriptSerializer(
+        (value, out) -> {
+          throw new TemplateProcessingException("a template has no scripts");
+        });
   }
 
   @Override

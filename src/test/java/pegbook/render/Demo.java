@@ -29,6 +29,8 @@ final class Demo {
     TEXTS.put("demo.marks", "Marking out");
     TEXTS.put("demo.plan", "Site plan");
     TEXTS.put("demo.day", "Day 1");
+    TEXTS.put("demo.gallery", "Gallery");
+    TEXTS.put("demo.follows", "What follows");
     TEXTS.put("demo.caption", "The plan, 1 : 50");
     TEXTS.put("demo.caution", "Call before you dig.");
     TEXTS.put("strip.job", "Job");
@@ -48,7 +50,7 @@ final class Demo {
   record Found(String kind, String word, String what, String text, String who, String source) {}
 
   static PacketDocument binder() {
-    return document("binder", model("Sky deck, Alder Hollow"), List.of(plan()));
+    return document("binder", model("Sky deck, Alder Hollow"), List.of(plan(), left()));
   }
 
   static PacketDocument day() {
@@ -87,6 +89,7 @@ final class Demo {
     model.put("lead", "Nine holes, 12′ 9 ³⁄₈″ across, off the office flange.");
     model.put("marks", marks());
     model.put("plan", plan());
+    model.put("left", left());
     model.put("findings", findings());
     return model;
   }
@@ -109,6 +112,17 @@ final class Demo {
 
   static Drawing plan() {
     return plan(UnaryOperator.identity());
+  }
+
+  static Drawing left() {
+    return new Drawing(
+        "left",
+        80,
+        40,
+        "A ring",
+        List.of(
+            new Element.Circle(
+                new Spot(40, 20), 15, Optional.of(Pen.HEAVY), Optional.of(Ink.LIGHT))));
   }
 
   /** A plan with a bar of 100 mm, every kind of element, and what a test adds to it. */

@@ -29,7 +29,7 @@ class DrawingScaleTest {
   private static PrintedPage print(Drawing drawing) {
     var model = Demo.model("Sky deck");
     model.put("plan", drawing);
-    byte[] pdf = RENDERER.render(Demo.document("binder", model, List.of(drawing)));
+    byte[] pdf = RENDERER.render(Demo.document("binder", model, List.of(drawing, Demo.left())));
     PrintedPage page = PdfReader.read(pdf).pages().get(4);
     assertThat(page.drawings()).hasSize(1);
     return page;

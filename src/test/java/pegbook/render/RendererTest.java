@@ -84,19 +84,20 @@ class RendererTest {
   void contentsNameThePageOfEverySheetThatFollows() {
     assertThat(pages.get(0))
         .containsPattern("Marking out[ .]+2\\s")
-        .containsPattern("Site plan[ .]+5\\s");
+        .containsPattern("Site plan[ .]+5\\s")
+        .containsPattern("What follows[ .]+6\\s");
     assertThat(pages.get(0)).doesNotContainPattern("Alder Hollow *\\.");
   }
 
   @Test
   void everyPageHasTheStripOfItsSheet() {
-    assertThat(pages).hasSize(5);
+    assertThat(pages).hasSize(6);
     List<String> sheets =
-        List.of("Cover", "Marking out", "Marking out", "Marking out", "Site plan");
+        List.of("Cover", "Marking out", "Marking out", "Marking out", "Site plan", "Gallery");
     for (int at = 0; at < pages.size(); at++) {
       assertThat(pages.get(at))
           .contains(
-              "Sky deck, Alder Hollow " + sheets.get(at) + " B 2027-04-12 " + (at + 1) + " of 5")
+              "Sky deck, Alder Hollow " + sheets.get(at) + " B 2027-04-12 " + (at + 1) + " of 6")
           .contains("01234567", "Figures to check, not permission to dig.");
     }
   }
@@ -117,7 +118,14 @@ class RendererTest {
   void bookmarksFollowTheHeadings() throws IOException {
     try (PDDocument pdf = Loader.loadPDF(bytes)) {
       assertThat(titles(pdf.getDocumentCatalog().getDocumentOutline()))
-          .containsExactly("Sky deck, Alder Hollow", "Marking out", "> Why", "Site plan");
+          .containsExactly(
+              "Sky deck, Alder Hollow",
+              "Marking out",
+              "> Why",
+              "Site plan",
+              "Gallery",
+              "> Side by side",
+              "What follows");
     }
   }
 
