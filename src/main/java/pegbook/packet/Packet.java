@@ -5,6 +5,7 @@ import java.util.List;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DepthTargets;
+import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.steelplan.SteelPlan;
@@ -20,6 +21,7 @@ import pegbook.job.Job;
  * @param jobHash SHA-256 of the job file, hexadecimal
  * @param placement the figure on the ground
  * @param depthTargets how deep each hole goes, and why
+ * @param digSchedule in which order and with what the holes are dug, and where the soil lies
  * @param concretePlan what fills the holes
  * @param steelPlan what stands in the concrete
  * @param safetyNotes the dangers of this job, and who decides
@@ -31,6 +33,7 @@ public record Packet(
     String jobHash,
     Placement placement,
     DepthTargets depthTargets,
+    DigSchedule digSchedule,
     ConcretePlan concretePlan,
     SteelPlan steelPlan,
     SafetyNotes safetyNotes,
@@ -40,7 +43,14 @@ public record Packet(
   /** Every calculator's result, in the order of the packet's sheets. */
   public List<Result> results() {
     return List.of(
-        startConditions, placement, depthTargets, dayPlan, concretePlan, steelPlan, safetyNotes);
+        startConditions,
+        placement,
+        depthTargets,
+        digSchedule,
+        dayPlan,
+        concretePlan,
+        steelPlan,
+        safetyNotes);
   }
 
   /**

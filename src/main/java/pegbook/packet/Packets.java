@@ -8,6 +8,8 @@ import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.dayplan.DayPlanCalculator;
 import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.depthtargets.DepthTargetsCalculator;
+import pegbook.calc.digschedule.DigSchedule;
+import pegbook.calc.digschedule.DigScheduleCalculator;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.safetynotes.SafetyNotesCalculator;
@@ -35,16 +37,19 @@ public final class Packets {
     Placement placement = PlacementCalculator.calculate(job);
     DepthTargets depthTargets = DepthTargetsCalculator.calculate(job, placement);
     List<Hole> holes = depthTargets.holes();
+    DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
     ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
     StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
-    DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, tasks(concretePlan, steelPlan));
+    DayPlan dayPlan =
+        DayPlanCalculator.calculate(job, holes, tasks(digSchedule, concretePlan, steelPlan));
     return new Packet(
         job,
         jobHash,
         placement,
         depthTargets,
+        digSchedule,
         concretePlan,
         steelPlan,
         safetyNotes,
