@@ -13,6 +13,7 @@ public final class PageCheck {
           new CoveredText(),
           new TypeSize(),
           new LoneHeading(),
+          new Tables(),
           new EmptyPage(),
           new Letters(),
           new Margins(),

@@ -10,6 +10,8 @@ import static pegbook.testing.Problem.Kind.MISSING_LETTER;
 import static pegbook.testing.Problem.Kind.NEARLY_EMPTY;
 import static pegbook.testing.Problem.Kind.OUTSIDE_MARGIN;
 import static pegbook.testing.Problem.Kind.SMALL_TYPE;
+import static pegbook.testing.Problem.Kind.SPLIT_ROW;
+import static pegbook.testing.Problem.Kind.TABLE_WITHOUT_HEAD;
 import static pegbook.testing.Problem.Kind.TEXT_COVERED;
 import static pegbook.testing.Problem.Kind.TEXT_CUT;
 import static pegbook.testing.Problem.Kind.TEXT_ON_DRAWING;
@@ -196,6 +198,29 @@ class PageCheckTest {
     bad(
         new TrialPdf().tagged("TD", 30, 200, "4 ft").tagged("THead", 30, 190, "Depth"),
         LONE_TABLE_HEAD);
+  }
+
+  @Test
+  void aTableThatGoesOnRepeatsItsHead() throws IOException {
+    good(
+        tableOverTwoPages().tagged("Table/THead/TR/TH", 30, 250, "Depth").tagged(ROW, 30, 60, "3"));
+    bad(tableOverTwoPages().tagged(ROW, 30, 60, "3"), TABLE_WITHOUT_HEAD);
+    good(tableOverTwoPages().tagged("Another/TBody/TR/TD", 30, 60, "without a head"));
+  }
+
+  @Test
+  void aRowOverTwoPagesIsBad() throws IOException {
+    TrialPdf pdf = tableOverTwoPages().tagged("Table/THead/TR/TH", 30, 250, "Depth");
+    bad(pdf.tagged("Table/TBody/TR 1/TD", 30, 60, "2, continued"), SPLIT_ROW);
+  }
+
+  private static final String ROW = "Table/TBody/TR 2/TD";
+
+  private static TrialPdf tableOverTwoPages() throws IOException {
+    return new TrialPdf()
+        .tagged("Table/THead/TR/TH", 30, 100, "Depth")
+        .tagged("Table/TBody/TR 1/TD", 30, 60, "2")
+        .nextPage();
   }
 
   @Test

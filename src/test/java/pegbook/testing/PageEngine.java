@@ -40,7 +40,7 @@ final class PageEngine extends PDFGraphicsStreamEngine {
   private final List<TextRun> runs = new ArrayList<>();
   private final List<DrawnPath> paths = new ArrayList<>();
   private final List<PrintedPage.PlacedDrawing> drawings = new ArrayList<>();
-  private final Deque<List<String>> marks = new ArrayDeque<>();
+  private final Deque<List<Tag>> marks = new ArrayDeque<>();
   private final GeneralPath path = new GeneralPath();
   private int order;
   private int depth;
@@ -85,7 +85,7 @@ final class PageEngine extends PDFGraphicsStreamEngine {
   }
 
   private void finishRun() {
-    letters.finish(order++, drawing(), clipBox(), tags()).ifPresent(runs::add);
+    letters.finish(order++, drawing(), clipBox(), tagPath()).ifPresent(runs::add);
   }
 
   @Override
@@ -130,7 +130,7 @@ final class PageEngine extends PDFGraphicsStreamEngine {
     marks.push(
         number >= 0 && depth == 0
             ? tree.over(getPage(), number)
-            : List.of(tag == null ? "" : tag.getName()));
+            : List.of(new Tag(tag == null ? "" : tag.getName(), 0)));
   }
 
   @Override
@@ -138,10 +138,14 @@ final class PageEngine extends PDFGraphicsStreamEngine {
     marks.pop();
   }
 
-  private List<String> tags() {
-    List<String> all = new ArrayList<>();
+  private List<Tag> tagPath() {
+    List<Tag> all = new ArrayList<>();
     marks.descendingIterator().forEachRemaining(all::addAll);
     return List.copyOf(all);
+  }
+
+  private List<String> tags() {
+    return tagPath().stream().map(Tag::name).toList();
   }
 
   private OptionalInt drawing() {

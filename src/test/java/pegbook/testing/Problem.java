@@ -19,6 +19,8 @@ public record Problem(int page, Kind kind, String detail) {
     SMALL_TYPE,
     LONE_HEADING,
     LONE_TABLE_HEAD,
+    TABLE_WITHOUT_HEAD,
+    SPLIT_ROW,
     NEARLY_EMPTY,
     MISSING_LETTER,
     UNREADABLE_TEXT,

@@ -46,7 +46,7 @@ final class RunCollector {
   }
 
   /** The run gathered since the last call; none when it is only spaces. */
-  Optional<TextRun> finish(int order, OptionalInt drawing, Box clip, List<String> tags) {
+  Optional<TextRun> finish(int order, OptionalInt drawing, Box clip, List<Tag> path) {
     List<TextRun.Glyph> letters = List.copyOf(glyphs);
     glyphs.clear();
     String text = letters.stream().map(TextRun.Glyph::text).collect(Collectors.joining());
@@ -70,7 +70,7 @@ final class RunCollector {
             grey,
             drawing,
             clip,
-            tags));
+            path));
   }
 
   /** The smallest box with the text's own turn round its inked letters. */

@@ -15,7 +15,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 
 /** The tag tree of a PDF: which tags stand over a piece of marked content of a page. */
 final class TagTree {
-  private final IdentityHashMap<COSBase, Map<Integer, List<String>>> tags = new IdentityHashMap<>();
+  private final IdentityHashMap<COSBase, Map<Integer, List<Tag>>> tags = new IdentityHashMap<>();
+  private int elements;
 
   TagTree(PDDocument document) {
     PDStructureTreeRoot root = document.getDocumentCatalog().getStructureTreeRoot();
@@ -27,15 +28,15 @@ final class TagTree {
   /**
    * The tags over a piece of marked content, outermost first; none when the tree does not know it.
    */
-  List<String> over(PDPage page, int markedContent) {
+  List<Tag> over(PDPage page, int markedContent) {
     return tags.getOrDefault(page.getCOSObject(), Map.of()).getOrDefault(markedContent, List.of());
   }
 
-  private void walk(PDStructureNode node, List<String> path) {
+  private void walk(PDStructureNode node, List<Tag> path) {
     for (Object kid : node.getKids()) {
       if (kid instanceof PDStructureElement element) {
-        List<String> longer = new ArrayList<>(path);
-        longer.add(element.getStandardStructureType());
+        List<Tag> longer = new ArrayList<>(path);
+        longer.add(new Tag(element.getStandardStructureType(), ++elements));
         walk(element, List.copyOf(longer));
       } else if (kid instanceof PDMarkedContentReference reference) {
         PDPage page = reference.getPage() == null ? pageOf(node) : reference.getPage();
@@ -50,7 +51,7 @@ final class TagTree {
     return ((PDStructureElement) node).getPage();
   }
 
-  private void put(PDPage page, int markedContent, List<String> path) {
+  private void put(PDPage page, int markedContent, List<Tag> path) {
     tags.computeIfAbsent(page.getCOSObject(), any -> new LinkedHashMap<>())
         .put(markedContent, path);
   }

@@ -18,7 +18,7 @@ import java.util.OptionalInt;
  * @param grey 0 black to 1 white
  * @param drawing number on the page of the drawing it stands in
  * @param clip what of the page may be painted here
- * @param tags its place in the tag tree, outermost first; "Artifact" for what is not content
+ * @param path its place in the tag tree, outermost first
  */
 public record TextRun(
     int order,
@@ -33,7 +33,7 @@ public record TextRun(
     double grey,
     OptionalInt drawing,
     Box clip,
-    List<String> tags) {
+    List<Tag> path) {
 
   /**
    * One letter.
@@ -50,8 +50,22 @@ public record TextRun(
     return ink.bounds();
   }
 
+  /** Names of the tags over it, outermost first. */
+  public List<String> tags() {
+    return path.stream().map(Tag::name).toList();
+  }
+
+  /** The innermost element of a name that it stands in. */
+  public OptionalInt element(String name) {
+    return path.stream()
+        .filter(tag -> tag.name().equals(name) && tag.element() > 0)
+        .mapToInt(Tag::element)
+        .reduce((outer, inner) -> inner);
+  }
+
+  /** True for what is not content: the title strip, borders. */
   public boolean isArtifact() {
-    return tags.contains("Artifact");
+    return isUnder("Artifact");
   }
 
   public boolean isInDrawing() {
@@ -59,11 +73,11 @@ public record TextRun(
   }
 
   public boolean isUnder(String tag) {
-    return tags.contains(tag);
+    return tags().contains(tag);
   }
 
   /** True for the text of a heading of any level. */
   public boolean isHeading() {
-    return tags.stream().anyMatch(tag -> tag.matches("H[1-6]?"));
+    return tags().stream().anyMatch(tag -> tag.matches("H[1-6]?"));
   }
 }

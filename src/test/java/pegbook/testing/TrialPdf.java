@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -20,6 +22,7 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -52,6 +55,7 @@ final class TrialPdf {
   private final PDStructureTreeRoot tags = new PDStructureTreeRoot();
   private final PDDocumentOutline outline = new PDDocumentOutline();
   private PDPage page = new PDPage();
+  private final Map<String, PDStructureNode> branches = new LinkedHashMap<>();
   private int marks;
 
   TrialPdf() throws IOException {
@@ -107,28 +111,46 @@ final class TrialPdf {
     return paint(content -> write(content, matrix, size, text));
   }
 
-  /** Text under a tag of the tag tree, or an artifact. */
+  /**
+   * Text under a tag, or an artifact. A tag may stand under others, "Table/TBody/TR 2/TD": what the
+   * path names before its end is made once, with the word before the space as its name.
+   */
   TrialPdf tagged(String tag, double x, double y, String text) throws IOException {
     return paint(
         content -> {
           if (tag.equals("Artifact")) {
             content.beginMarkedContent(COSName.getPDFName(tag));
           } else {
-            content.beginMarkedContent(COSName.getPDFName(tag), mark(tag));
+            content.beginMarkedContent(COSName.P, mark(tag));
           }
           write(content, Matrix.getTranslateInstance(pt(x), pt(y)), 12, text);
           content.endMarkedContent();
         });
   }
 
-  private PDPropertyList mark(String tag) {
-    PDStructureElement element = new PDStructureElement(tag, tags);
+  private PDPropertyList mark(String path) {
+    int end = path.lastIndexOf('/');
+    PDStructureNode parent = end < 0 ? tags : branch(path.substring(0, end));
+    PDStructureElement element = new PDStructureElement(path.substring(end + 1), parent);
     element.setPage(page);
     element.getCOSObject().setInt(COSName.K, marks);
-    tags.appendKid(element);
+    parent.appendKid(element);
     COSDictionary properties = new COSDictionary();
     properties.setInt(COSName.MCID, marks++);
     return PDPropertyList.create(properties);
+  }
+
+  private PDStructureNode branch(String path) {
+    if (branches.containsKey(path)) {
+      return branches.get(path);
+    }
+    int end = path.lastIndexOf('/');
+    PDStructureNode parent = end < 0 ? tags : branch(path.substring(0, end));
+    String name = path.substring(end + 1).replaceFirst(" .*", "");
+    PDStructureElement element = new PDStructureElement(name, parent);
+    parent.appendKid(element);
+    branches.put(path, element);
+    return element;
   }
 
   void write(PDPageContentStream content, Matrix matrix, double size, String text)
