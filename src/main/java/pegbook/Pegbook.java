@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import pegbook.export.ResultsJson;
+import pegbook.export.TapesCsv;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
 import pegbook.lettering.Faces;
@@ -95,6 +96,7 @@ final class Pegbook {
           booklet.name() + ".pdf", renderer.render(Documents.of(booklet, packet, texts, LANGUAGE)));
     }
     files.put("results.json", ResultsJson.of(packet));
+    files.put("tapes.csv", TapesCsv.of(packet));
     return files;
   }
 }

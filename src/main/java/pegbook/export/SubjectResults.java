@@ -3,7 +3,9 @@ package pegbook.export;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DatumLine;
+import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.steelplan.SteelPlan;
+import pegbook.calc.tapetable.TapeTable;
 import pegbook.figures.Result;
 import pegbook.packet.Packet;
 
@@ -12,9 +14,11 @@ final class SubjectResults {
   private SubjectResults() {}
 
   static void write(JsonFigures json, Packet packet) {
+    json.object("tapes", content -> tapes(content, packet.tapeTable()));
     json.quantity(
         "datumLineAboveBenchmarkMetres", packet.depthTargets().datum().map(DatumLine::height));
     json.list("holes", packet.depthTargets().holes(), ResultsJson::hole);
+    json.object("digging", content -> digging(content, packet.digSchedule()));
     json.object("concrete", content -> concrete(content, packet.concretePlan()));
     json.object("steel", content -> steel(content, packet.steelPlan()));
     json.list("days", packet.dayPlan().days(), SubjectResults::day);
@@ -26,6 +30,48 @@ final class SubjectResults {
         "tasks",
         packet.results().stream().map(Result::tasks).flatMap(java.util.List::stream).toList(),
         ResultsJson::task);
+  }
+
+  private static void tapes(JsonFigures json, TapeTable table) {
+    json.text("first", table.baseline().first())
+        .text("second", table.baseline().second())
+        .quantity("baselineMetres", table.baseline().tape())
+        .quantity("azimuthRadians", table.baseline().azimuth())
+        .list("marks", table.rows(), SubjectResults::tape);
+  }
+
+  private static void tape(JsonFigures json, TapeTable.Row row) {
+    json.whole("order", row.order())
+        .text("mark", row.mark())
+        .text("stand", row.stand().name())
+        .quantity("fromFirstMetres", row.fromFirst())
+        .quantity("fromSecondMetres", row.fromSecond())
+        .quantity("crossingRadians", row.crossing())
+        .flag("weak", row.weak())
+        .text("checkTo", row.check().map(TapeTable.Check::to))
+        .quantity("checkMetres", row.check().map(TapeTable.Check::tape))
+        .quantity("shiftMetres", row.shift());
+  }
+
+  private static void digging(JsonFigures json, DigSchedule schedule) {
+    json.list("rows", schedule.rows(), SubjectResults::dug)
+        .list("heaps", schedule.heaps(), ResultsJson::heap)
+        .quantity("bankCubicMetres", schedule.totals().bank())
+        .quantity("looseCubicMetres", schedule.totals().loose())
+        .whole("cartLoads", schedule.totals().cartLoads())
+        .number("leastPersonHours", schedule.totals().least().hours())
+        .number("mostPersonHours", schedule.totals().most().hours());
+  }
+
+  private static void dug(JsonFigures json, DigSchedule.Row row) {
+    json.whole("order", row.order())
+        .text("mark", row.hole().mark())
+        .quantity("bankCubicMetres", row.bank())
+        .quantity("looseCubicMetres", row.loose())
+        .whole("cartLoads", row.cartLoads())
+        .quantity("kilograms", row.mass())
+        .number("leastPersonHours", row.least().hours())
+        .number("mostPersonHours", row.most().hours());
   }
 
   private static void concrete(JsonFigures json, ConcretePlan plan) {

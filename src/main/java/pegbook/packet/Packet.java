@@ -9,6 +9,7 @@ import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.steelplan.SteelPlan;
+import pegbook.calc.tapetable.TapeTable;
 import pegbook.figures.Finding;
 import pegbook.figures.Placement;
 import pegbook.figures.Result;
@@ -20,6 +21,7 @@ import pegbook.job.Job;
  * @param job the checked job
  * @param jobHash SHA-256 of the job file, hexadecimal
  * @param placement the figure on the ground
+ * @param tapeTable how each mark is taped
  * @param depthTargets how deep each hole goes, and why
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
  * @param concretePlan what fills the holes
@@ -32,6 +34,7 @@ public record Packet(
     Job job,
     String jobHash,
     Placement placement,
+    TapeTable tapeTable,
     DepthTargets depthTargets,
     DigSchedule digSchedule,
     ConcretePlan concretePlan,
@@ -45,6 +48,7 @@ public record Packet(
     return List.of(
         startConditions,
         placement,
+        tapeTable,
         depthTargets,
         digSchedule,
         dayPlan,

@@ -17,6 +17,8 @@ import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.startconditions.StartConditionsCalculator;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.steelplan.SteelPlanCalculator;
+import pegbook.calc.tapetable.TapeTable;
+import pegbook.calc.tapetable.TapeTableCalculator;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
 import pegbook.figures.Result;
@@ -35,6 +37,7 @@ public final class Packets {
    */
   public static Packet calculate(Job job, String jobHash) {
     Placement placement = PlacementCalculator.calculate(job);
+    TapeTable tapeTable = TapeTableCalculator.calculate(job, placement);
     DepthTargets depthTargets = DepthTargetsCalculator.calculate(job, placement);
     List<Hole> holes = depthTargets.holes();
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
@@ -43,11 +46,13 @@ public final class Packets {
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
     StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
     DayPlan dayPlan =
-        DayPlanCalculator.calculate(job, holes, tasks(digSchedule, concretePlan, steelPlan));
+        DayPlanCalculator.calculate(
+            job, holes, tasks(tapeTable, digSchedule, concretePlan, steelPlan));
     return new Packet(
         job,
         jobHash,
         placement,
+        tapeTable,
         depthTargets,
         digSchedule,
         concretePlan,
