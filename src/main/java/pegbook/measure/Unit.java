@@ -14,6 +14,7 @@ public enum Unit {
   SQUARE_FOOT("ft²", 0.09290304),
   CUBIC_METRE("m³", 1),
   LITRE("L", 0.001),
+  US_PINT("US pt", 0.000473176473),
   CUBIC_FOOT("ft³", 0.028316846592),
   CUBIC_YARD("yd³", 0.764554857984),
   KILOGRAM("kg", 1),

@@ -3,6 +3,7 @@ package pegbook.published;
 import java.util.List;
 import java.util.Optional;
 import pegbook.measure.Mass;
+import pegbook.measure.Unit;
 import pegbook.measure.Volume;
 
 /**
@@ -19,7 +20,6 @@ public record ConcreteBag(Mass mass, Volume yield, Optional<Water> water) {
   /** Concrete that a pound of dry mix makes, cubic feet: the rate behind every row. */
   public static final double CUBIC_FEET_PER_POUND = 0.0075;
 
-  private static final double LITRES_PER_US_PINT = 0.473176473;
   private static final double SAME_BAG = 0.01;
 
   private static final List<ConcreteBag> TABLE =
@@ -39,7 +39,7 @@ public record ConcreteBag(Mass mass, Volume yield, Optional<Water> water) {
   }
 
   private static Volume pints(double number) {
-    return Volume.ofLitres(number * LITRES_PER_US_PINT);
+    return new Volume(Unit.US_PINT.toSi(number));
   }
 
   /** Every row, lightest first. */

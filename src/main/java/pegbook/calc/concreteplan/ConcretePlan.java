@@ -20,6 +20,7 @@ import pegbook.measure.Volume;
  * @param fills one for each hole, in the order of the marks
  * @param totals of the whole job
  * @param mix the bag, its yield and water, and what is added to the drawn volumes
+ * @param pace how fast two people mix and place
  * @param pourOrder marks in the order in which they are poured: piers first, each in one go, while
  *     the crew is fresh; then supports
  */
@@ -27,6 +28,7 @@ public record ConcretePlan(
     List<Fill> fills,
     Totals totals,
     Mix mix,
+    Pace pace,
     List<String> pourOrder,
     List<Finding> findings,
     List<Working> workings,
@@ -113,6 +115,15 @@ public record ConcretePlan(
    */
   public record Mix(
       Mass bag, Volume yield, Optional<WaterRange> water, Ratio overBreak, Ratio waste) {}
+
+  /**
+   * How fast two people mix and place.
+   *
+   * @param least for a cubic foot or a cubic metre, as the packet prints, all going well
+   * @param most all going badly
+   * @param window what the concrete allows from first batch to last in a hole
+   */
+  public record Pace(Duration least, Duration most, Duration window) {}
 
   /** Mixing water of a bag. */
   public record WaterRange(Volume least, Volume most) {}

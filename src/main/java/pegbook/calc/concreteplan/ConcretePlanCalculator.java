@@ -57,6 +57,7 @@ public final class ConcretePlanCalculator {
         fills,
         totals,
         mix,
+        MixingRate.of(job.concrete().mixing()).pace(job.heading().units()),
         pourOrder,
         ConcretePlanFindings.of(job, holes, fills, mix),
         workings,

@@ -64,7 +64,7 @@ final class ConcretePlanFormulas {
   }
 
   private Symbol hole() {
-    return length("D", "hole-diameter");
+    return length("D", "filled-hole-diameter");
   }
 
   /** Concrete below the ground: diameter, depth. */
@@ -125,7 +125,7 @@ final class ConcretePlanFormulas {
         "concrete-plan.backfill",
         "Vr = π / 4 · (D² · (1 + k) − d²) · h / " + smallInVolumeText,
         List.of(hole(), percent("k", "over-break"), diameter(), length("h", "depth-of-concrete")),
-        volume("Vr", "backfill"),
+        volume("Vr", "backfill-volume"),
         Citation.GEOMETRY,
         "",
         x -> Math.PI / 4 * (x[0] * x[0] * (1 + x[1] / 100) - x[2] * x[2]) * x[3] / smallInVolume);
@@ -136,7 +136,7 @@ final class ConcretePlanFormulas {
     return new Formula(
         "concrete-plan.gravel",
         "Vg = π · D² / 4 · g / " + smallInVolumeText + " · (1 + k) · 1.15 / 0.95",
-        List.of(hole(), length("g", "gravel-thickness"), percent("k", "over-break")),
+        List.of(hole(), length("g", "tamped-gravel"), percent("k", "over-break")),
         volume("Vg", "gravel-loose"),
         GRAVEL,
         "",

@@ -64,6 +64,14 @@ enum MixingRate {
     return this == MIXER ? Math.min(1, pairs) : pairs;
   }
 
+  /** The same as figures of the plan. */
+  ConcretePlan.Pace pace(UnitSystem units) {
+    return new ConcretePlan.Pace(
+        Duration.ofMinutes(minutes(true, units)),
+        Duration.ofMinutes(minutes(false, units)),
+        window());
+  }
+
   /** From the first concrete in a hole to the last. */
   Duration window() {
     return Duration.ofMinutes(WINDOW_MINUTES - minutesOnTheRoad);

@@ -124,6 +124,7 @@ final class CageDesign {
         rules.firstRing(),
         centreline.plus(bar),
         rules.overlap(),
+        rules.insideBend(bar),
         extension,
         cut.setTo(rules.cuttingStep(), Rounding.UP));
   }

@@ -92,6 +92,7 @@ public record SteelPlan(
    * @param fromEnd from the end of the vertical bars to the first ring
    * @param outside diameter over the ring
    * @param overlap of the ends
+   * @param insideBend diameter of the pin that hooks are bent round
    * @param hookExtension straight end behind the bend of a hook
    * @param cut length of the straight bar that makes one
    */
@@ -104,6 +105,7 @@ public record SteelPlan(
       Length fromEnd,
       Length outside,
       Length overlap,
+      Length insideBend,
       Length hookExtension,
       Length cut) {}
 

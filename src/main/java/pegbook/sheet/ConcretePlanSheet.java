@@ -1,0 +1,176 @@
+package pegbook.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pegbook.calc.concreteplan.ConcretePlan;
+import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Totals;
+import pegbook.job.Concrete.Mixing;
+import pegbook.measure.Unit;
+import pegbook.measure.UnitSystem;
+import pegbook.measure.Volume;
+import pegbook.packet.Packet;
+
+/**
+ * Concrete and gravel, hole by hole and in all.
+ *
+ * @param title the sheet's title
+ * @param lead what is bought, in a sentence
+ * @param totals sums over the holes
+ * @param holes one row for each hole
+ * @param sum the last row
+ * @param working the numbers of the workings behind the columns
+ * @param backfill what goes round tubes from the bottom; empty when there are none
+ * @param order marks in the order of the pours
+ * @param rules what to mind before, during and after
+ * @param basis what the numbers rest on
+ * @param purchases what to buy
+ */
+public record ConcretePlanSheet(
+    String title,
+    String lead,
+    List<Total> totals,
+    List<HoleRow> holes,
+    HoleRow sum,
+    HoleRow working,
+    Optional<String> backfill,
+    String order,
+    List<String> rules,
+    List<String> basis,
+    List<Purchase> purchases)
+    implements Sheet {
+
+  /** A sum with its label. */
+  public record Total(String label, String value) {}
+
+  /** A row of the table, cells in the order of its columns. */
+  public record HoleRow(
+      String mark,
+      String gravel,
+      String standing,
+      String area,
+      String below,
+      String above,
+      String poured,
+      String bags,
+      String minutes) {}
+
+  /** Makes the sheet. */
+  public static ConcretePlanSheet of(Packet packet, Writing writing) {
+    ConcretePlan plan = packet.concretePlan();
+    ConcreteWords words = new ConcreteWords(packet, writing);
+    return new ConcretePlanSheet(
+        writing.texts().say("concrete-plan.title"),
+        words.lead(),
+        totals(plan, writing),
+        plan.fills().stream().map(fill -> row(fill, writing)).toList(),
+        sum(plan.totals(), writing),
+        working(packet, writing),
+        words.backfill(),
+        writing.formats().names(plan.pourOrder()),
+        words.rules(),
+        words.basis(),
+        plan.needs().stream().map(need -> Purchase.of(need, writing)).toList());
+  }
+
+  private static List<Total> totals(ConcretePlan plan, Writing writing) {
+    Formats formats = writing.formats();
+    Totals totals = plan.totals();
+    List<Total> lines = new ArrayList<>();
+    lines.add(total(writing, "drawn", formats.volume(totals.drawn())));
+    lines.add(total(writing, "poured", formats.volume(totals.poured())));
+    Map<String, String> bags = new LinkedHashMap<>();
+    bags.put("bags", formats.count(totals.bags()));
+    bags.put("bag", formats.mass(plan.mix().bag()));
+    bags.put("mass", formats.mass(totals.bagsMass()));
+    lines.add(total(writing, "bags", writing.texts().say("concrete-plan.total.bags-value", bags)));
+    lines.add(total(writing, "truck", formats.truckVolume(totals.readyMix())));
+    if (totals.gravelLoose().isMoreThan(Volume.ZERO)) {
+      Map<String, String> gravel = new LinkedHashMap<>();
+      gravel.put("order", formats.volume(totals.gravelOrder()));
+      gravel.put("exact", formats.volume(totals.gravelLoose()));
+      lines.add(
+          total(
+              writing, "gravel", writing.texts().say("concrete-plan.total.gravel-value", gravel)));
+    }
+    if (totals.backfill().isMoreThan(Volume.ZERO)) {
+      lines.add(total(writing, "backfill", formats.volume(totals.backfill())));
+    }
+    lines.add(total(writing, "mass", formats.mass(totals.mass())));
+    return lines;
+  }
+
+  private static Total total(Writing writing, String key, String value) {
+    return new Total(writing.texts().say("concrete-plan.total." + key), value);
+  }
+
+  private static HoleRow row(Fill fill, Writing writing) {
+    Formats formats = writing.formats();
+    return new HoleRow(
+        fill.mark(),
+        formats.volume(fill.gravelLoose()),
+        formats.size(fill.standing()),
+        area(fill, formats),
+        formats.volume(fill.below()),
+        formats.volume(fill.above()),
+        formats.volume(fill.poured()),
+        formats.count(fill.bags()),
+        minutes(fill, writing));
+  }
+
+  private static String area(Fill fill, Formats formats) {
+    return formats.units() == UnitSystem.IMPERIAL
+        ? formats.in(fill.bearing(), Unit.SQUARE_FOOT, 2)
+        : formats.in(fill.bearing(), Unit.SQUARE_METRE, 3);
+  }
+
+  private static String minutes(Fill fill, Writing writing) {
+    Formats formats = writing.formats();
+    return writing
+        .texts()
+        .say(
+            "concrete-plan.minutes",
+            Map.of(
+                "least", formats.number(fill.pour().least().minutes(), 0),
+                "most", formats.number(fill.pour().most().minutes(), 0)));
+  }
+
+  private static HoleRow sum(Totals totals, Writing writing) {
+    Formats formats = writing.formats();
+    return new HoleRow(
+        writing.texts().say("concrete-plan.sum"),
+        formats.volume(totals.gravelLoose()),
+        "",
+        "",
+        "",
+        "",
+        formats.volume(totals.poured()),
+        formats.count(totals.bags()),
+        "");
+  }
+
+  private static HoleRow working(Packet packet, Writing writing) {
+    return new HoleRow(
+        writing.texts().say("concrete-plan.column.working"),
+        number(packet, "gravel"),
+        "",
+        number(packet, "bearing"),
+        number(packet, "below"),
+        number(packet, "above"),
+        number(packet, "poured"),
+        number(packet, "bags"),
+        number(packet, "pour-least"));
+  }
+
+  private static String number(Packet packet, String formula) {
+    return packet.workings().numberOf("concrete-plan." + formula).orElse("");
+  }
+
+  /** True where the concrete comes ready mixed. */
+  static boolean isReadyMix(Packet packet) {
+    return packet.job().concrete().mixing() == Mixing.READY_MIX;
+  }
+}

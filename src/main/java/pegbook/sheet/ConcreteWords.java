@@ -1,0 +1,145 @@
+package pegbook.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import pegbook.calc.concreteplan.ConcretePlan;
+import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Mix;
+import pegbook.calc.concreteplan.ConcretePlan.WaterRange;
+import pegbook.job.Concrete;
+import pegbook.measure.Unit;
+import pegbook.measure.UnitSystem;
+import pegbook.measure.Volume;
+import pegbook.packet.Packet;
+import pegbook.published.ConcreteBag;
+
+/**
+ * The sentences of the concrete sheet.
+ *
+ * @param packet whose concrete
+ * @param writing words and formats
+ */
+record ConcreteWords(Packet packet, Writing writing) {
+
+  private ConcretePlan plan() {
+    return packet.concretePlan();
+  }
+
+  private String say(String key, Map<String, String> values) {
+    return writing.texts().say("concrete-plan." + key, values);
+  }
+
+  private Formats formats() {
+    return writing.formats();
+  }
+
+  String lead() {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("holes", formats().count(plan().fills().size()));
+    values.put("poured", formats().volume(plan().totals().poured()));
+    values.put("bags", formats().count(plan().totals().bags()));
+    values.put("bag", formats().mass(plan().mix().bag()));
+    values.put("truck", formats().truckVolume(plan().totals().readyMix()));
+    return say(ConcretePlanSheet.isReadyMix(packet) ? "lead-ready-mix" : "lead", values);
+  }
+
+  Optional<String> backfill() {
+    List<String> marks =
+        plan().fills().stream()
+            .filter(fill -> fill.backfill().isPresent())
+            .map(Fill::mark)
+            .toList();
+    return marks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            say(
+                "backfill",
+                Map.of(
+                    "volume", formats().volume(plan().totals().backfill()),
+                    "marks", formats().names(marks))));
+  }
+
+  List<String> rules() {
+    List<String> rules = new ArrayList<>();
+    rules.add(say("rule.look", Map.of()));
+    if (!ConcretePlanSheet.isReadyMix(packet)) {
+      rules.add(water());
+    }
+    for (String rule : List.of("layers", "rim", "top", "cure")) {
+      rules.add(say("rule." + rule, Map.of()));
+    }
+    return rules;
+  }
+
+  private String water() {
+    String bag = formats().mass(plan().mix().bag());
+    return plan()
+        .mix()
+        .water()
+        .map(
+            range ->
+                say(
+                    "rule.water",
+                    Map.of("bag", bag, "least", water(range, true), "most", water(range, false))))
+        .orElseGet(() -> say("rule.water-label", Map.of("bag", bag)));
+  }
+
+  private String water(WaterRange range, boolean least) {
+    Volume volume = least ? range.least() : range.most();
+    return formats().units() == UnitSystem.IMPERIAL
+        ? formats().in(volume, Unit.US_PINT, 0)
+        : formats().in(volume, Unit.LITRE, 1);
+  }
+
+  List<String> basis() {
+    Mix mix = plan().mix();
+    Concrete concrete = packet.job().concrete();
+    List<String> basis = new ArrayList<>();
+    basis.add(yieldBasis(mix, concrete));
+    basis.add(
+        say(
+            concrete.overBreak().isPresent() ? "basis.over-break-job" : "basis.over-break",
+            Map.of("over", formats().quantity(mix.overBreak()))));
+    basis.add(say("basis.waste", Map.of("waste", formats().quantity(mix.waste()))));
+    basis.add(say("basis.tube", Map.of()));
+    basis.add(time(concrete));
+    return basis;
+  }
+
+  private String yieldBasis(Mix mix, Concrete concrete) {
+    boolean imperial = formats().units() == UnitSystem.IMPERIAL;
+    String yield =
+        imperial
+            ? formats().in(mix.yield(), Unit.CUBIC_FOOT, 3)
+            : formats().in(mix.yield(), Unit.LITRE, 1);
+    return concrete.yield().isPresent()
+        ? say("basis.yield-job", Map.of("yield", yield))
+        : say(
+            "basis.yield-mass",
+            Map.of("yield", yield, "rate", new Sources(writing.texts()).write(ConcreteBag.SOURCE)));
+  }
+
+  private String time(Concrete concrete) {
+    ConcretePlan.Pace pace = plan().pace();
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put(
+        "least", formats().number(pace.least().minutes(), pace.least().minutes() < 10 ? 1 : 0));
+    values.put("most", formats().number(pace.most().minutes(), 0));
+    values.put(
+        "unit",
+        say(
+            formats().units() == UnitSystem.IMPERIAL ? "unit.cubic-foot" : "unit.cubic-metre",
+            Map.of()));
+    values.put("mixing", say("mixing." + mixing(concrete), Map.of()));
+    values.put("window", formats().number(pace.window().minutes(), 0));
+    return say("basis.time", values);
+  }
+
+  private static String mixing(Concrete concrete) {
+    return concrete.mixing().name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,276 @@
+package pegbook.sheet.steel;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import pegbook.calc.steelplan.SteelPlan.Cage;
+import pegbook.calc.steelplan.SteelPlan.Rings;
+import pegbook.figures.BarPiece;
+import pegbook.figures.Hole;
+import pegbook.geometry.Point;
+import pegbook.job.Tube;
+import pegbook.measure.Length;
+import pegbook.sheet.Writing;
+import pegbook.sheet.drafting.Canvas;
+import pegbook.sheet.drafting.Dimension;
+import pegbook.sheet.drafting.DrawingScale;
+import pegbook.sheet.drafting.Extent;
+import pegbook.sheet.drafting.Fills;
+import pegbook.sheet.drafting.LabelPlacer;
+import pegbook.sheet.drafting.Wording;
+import pegbook.sheet.drawing.Drawing;
+import pegbook.sheet.drawing.Element;
+import pegbook.sheet.drawing.Pen;
+import pegbook.sheet.drawing.Spot;
+
+/** A footing cut upright, to scale: soil, gravel, concrete, and the steel seen from the side. */
+public final class CageElevation {
+  private static final double TYPE = 9;
+
+  /** Room for the dimension lines on the left, and for labels on the right. */
+  private static final double LEFT_MM = 22;
+
+  private static final double RIGHT_MM = 24;
+  private static final double SOIL_MM = 6;
+  private static final double ABOVE_MM = 6;
+  private static final double BELOW_MM = 18;
+
+  private final Writing writing;
+  private final Hole hole;
+  private final Cage cage;
+  private final DrawingScale scale;
+  private final Canvas canvas;
+
+  /** Middle of the footing, and the heights of its levels on paper. */
+  private final double middle;
+
+  private final double bottom;
+  private final double underside;
+  private final double ground;
+  private final double top;
+
+  private CageElevation(Writing writing, Hole hole, Cage cage, Spot size) {
+    this.writing = writing;
+    this.hole = hole;
+    this.cage = cage;
+    Length height = hole.dug().plus(hole.top());
+    Length width = widest(hole);
+    this.scale =
+        DrawingScale.largestThatFits(
+                writing.formats().units(),
+                Extent.of(List.of(Point.ORIGIN, new Point(width.metres(), height.metres()))),
+                size.x() - LEFT_MM - RIGHT_MM - 2 * SOIL_MM,
+                size.y() - ABOVE_MM - BELOW_MM)
+            .orElseThrow(() -> new IllegalStateException("no scale for " + height));
+    this.canvas =
+        new Canvas(size.x(), scale.millimetres(height) + ABOVE_MM + BELOW_MM, writing.lettering());
+    this.middle = LEFT_MM + SOIL_MM + scale.millimetres(width) / 2;
+    this.bottom = BELOW_MM;
+    this.underside = bottom + scale.millimetres(hole.gravel());
+    this.ground = underside + scale.millimetres(hole.depth());
+    this.top = ground + scale.millimetres(hole.top());
+  }
+
+  private static Length widest(Hole hole) {
+    return hole.tube().map(Tube::inside).map(hole.diameter()::max).orElse(hole.diameter());
+  }
+
+  /**
+   * The elevation of a cage in its hole.
+   *
+   * @param size width on paper, and the greatest height
+   */
+  public static Drawing of(Writing writing, Hole hole, Cage cage, String id, Spot size) {
+    CageElevation elevation = new CageElevation(writing, hole, cage, size);
+    elevation.draw();
+    return elevation.canvas.drawing(id, elevation.description());
+  }
+
+  private double half(Length diameter) {
+    return scale.millimetres(diameter) / 2;
+  }
+
+  /** Half the width of the concrete below and above the ground. */
+  private double below() {
+    return hole.tube()
+        .filter(tube -> tube.from() == Tube.From.BOTTOM)
+        .map(Tube::inside)
+        .map(this::half)
+        .orElse(half(hole.diameter()));
+  }
+
+  private double above() {
+    return hole.tube().map(Tube::inside).map(this::half).orElse(half(hole.diameter()));
+  }
+
+  private void draw() {
+    soil();
+    if (underside > bottom) {
+      Fills.gravel(canvas, box(half(hole.diameter()), bottom, underside));
+    }
+    concrete();
+    steel();
+    dimensions();
+    label();
+    canvas.writeFixed(
+        text(
+            new Spot(2, 2),
+            writing.texts().say("steel-plan.drawing.elevation", Map.of("scale", scale.text()))));
+  }
+
+  private List<Spot> box(double half, double low, double high) {
+    return List.of(
+        new Spot(middle - half, low),
+        new Spot(middle + half, low),
+        new Spot(middle + half, high),
+        new Spot(middle - half, high));
+  }
+
+  private void soil() {
+    double edge = half(hole.diameter());
+    double far = half(widest(hole)) + SOIL_MM;
+    for (int side = -1; side <= 1; side += 2) {
+      Fills.soil(
+          canvas,
+          List.of(
+              new Spot(middle + side * edge, bottom),
+              new Spot(middle + side * far, bottom),
+              new Spot(middle + side * far, ground),
+              new Spot(middle + side * edge, ground)));
+    }
+    Fills.groundLine(canvas, new Spot(middle - far, ground), new Spot(middle - edge, ground));
+    Fills.groundLine(canvas, new Spot(middle + edge, ground), new Spot(middle + far, ground));
+    canvas.path(
+        List.of(
+            new Spot(middle - edge, ground),
+            new Spot(middle - edge, bottom),
+            new Spot(middle + edge, bottom),
+            new Spot(middle + edge, ground)),
+        false,
+        Pen.THIN);
+  }
+
+  private void concrete() {
+    canvas.path(
+        List.of(
+            new Spot(middle - below(), underside),
+            new Spot(middle + below(), underside),
+            new Spot(middle + below(), ground),
+            new Spot(middle + above(), ground),
+            new Spot(middle + above(), top),
+            new Spot(middle - above(), top),
+            new Spot(middle - above(), ground),
+            new Spot(middle - below(), ground)),
+        true,
+        Pen.THICK);
+  }
+
+  private double steelFoot() {
+    return underside + scale.millimetres(cage.bottomCover());
+  }
+
+  private double steelHead() {
+    return steelFoot() + scale.millimetres(cage.cut());
+  }
+
+  private void steel() {
+    double radius = cage.bars() == 1 ? 0 : half(cage.barCircle());
+    barPlaces(radius)
+        .forEach(
+            x ->
+                canvas.line(
+                    new Spot(middle + x, steelFoot()),
+                    new Spot(middle + x, steelHead()),
+                    Pen.THICK));
+    cage.rings()
+        .ifPresent(
+            rings -> {
+              for (int i = 0; i < rings.count(); i++) {
+                double y = ringHeight(rings, i);
+                double half = half(rings.outside());
+                canvas.line(new Spot(middle - half, y), new Spot(middle + half, y), Pen.MEDIUM);
+              }
+            });
+  }
+
+  /** Bars seen from the side, those behind one another once. */
+  private DoubleStream barPlaces(double radius) {
+    return IntStream.range(0, cage.bars())
+        .mapToLong(
+            i ->
+                Math.round(
+                    100 * radius * StrictMath.cos(Math.PI / 2 - 2 * Math.PI * i / cage.bars())))
+        .distinct()
+        .mapToDouble(hundredths -> hundredths / 100.0);
+  }
+
+  private double ringHeight(Rings rings, int number) {
+    return steelFoot() + scale.millimetres(rings.fromEnd().plus(rings.spacing().times(number)));
+  }
+
+  private void dimensions() {
+    double left = middle - half(widest(hole)) - SOIL_MM;
+    dimension(left, underside, ground, 4, hole.depth());
+    dimension(left, ground, top, 4, hole.top());
+    dimension(left, bottom, underside, 4, hole.gravel());
+    dimension(left, steelFoot(), steelHead(), 13, cage.cut());
+    Dimension.draw(
+        canvas,
+        new Spot(middle - half(hole.diameter()), bottom),
+        new Spot(middle + half(hole.diameter()), bottom),
+        -5,
+        writing.formats().size(hole.diameter()),
+        TYPE);
+  }
+
+  /** An upright dimension to the left; a height of nothing has none. */
+  private void dimension(double x, double from, double to, double offset, Length value) {
+    if (to > from) {
+      Dimension.draw(
+          canvas,
+          new Spot(x, from),
+          new Spot(x, to),
+          offset,
+          writing.formats().length(value),
+          TYPE);
+    }
+  }
+
+  private void label() {
+    LabelPlacer placer = new LabelPlacer(canvas);
+    double beside = half(widest(hole)) + SOIL_MM;
+    BarPiece vertical = cage.pieces().get(0);
+    double right = cage.bars() == 1 ? 0 : half(cage.barCircle());
+    placer.place(
+        Wording.bold(vertical.barMark(), TYPE + 1),
+        new Spot(middle + right, (steelFoot() + steelHead()) / 2),
+        beside - right + 2,
+        0);
+    cage.rings()
+        .ifPresent(
+            rings -> {
+              double ring = half(rings.outside());
+              placer.place(
+                  Wording.bold(cage.pieces().get(1).barMark(), TYPE + 1),
+                  new Spot(middle + ring, ringHeight(rings, 1)),
+                  beside - ring + 2,
+                  0);
+            });
+  }
+
+  private static Element.Label text(Spot at, String text) {
+    return new Element.Label(at, text, TYPE, Element.Anchor.LEFT, 0, false, false);
+  }
+
+  private String description() {
+    return writing
+        .texts()
+        .say(
+            "steel-plan.drawing.elevation-description",
+            Map.of(
+                "marks", writing.formats().names(cage.marks()),
+                "height", writing.formats().length(cage.height()),
+                "cut", writing.formats().length(cage.cut())));
+  }
+}
