@@ -4,6 +4,8 @@ import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
@@ -69,6 +71,9 @@ final class MarkupRules {
           "data-drawing",
           "start");
 
+  /** A character in a style sheet, by its code. */
+  private static final Pattern CODE = Pattern.compile("\\\\([0-9a-fA-F]{1,6})");
+
   private final String where;
   private final FontLettering lettering;
   private final BitSet printable = new BitSet();
@@ -93,6 +98,29 @@ final class MarkupRules {
     elements.stream()
         .filter(element -> element.getTagName().equals("table"))
         .forEach(rules::checkHeads);
+  }
+
+  /**
+   * Passes when a style sheet writes only what the fonts can print, as signs or as their codes.
+   *
+   * @throws RenderException that names the first character which no font has
+   */
+  static void checkStyle(String style, String where, FontLettering lettering) {
+    String written =
+        CODE.matcher(style).replaceAll(code -> sign(Integer.parseInt(code.group(1), 16)));
+    written
+        .codePoints()
+        .filter(point -> !Character.isWhitespace(point) && !lettering.isPrintable(point))
+        .findFirst()
+        .ifPresent(
+            point -> {
+              throw new RenderException(where, "no font can print " + Faces.nameOf(point));
+            });
+  }
+
+  private static String sign(int code) {
+    String sign = Character.isValidCodePoint(code) ? Character.toString(code) : "";
+    return Matcher.quoteReplacement(sign);
   }
 
   private void checkNames(Element element) {

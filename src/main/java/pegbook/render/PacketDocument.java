@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import pegbook.sheet.drawing.Drawing;
 
 /**
@@ -43,6 +44,10 @@ public record PacketDocument(
     drawings = List.copyOf(drawings);
     if (title.isBlank() || subject.isBlank() || language.isBlank()) {
       throw new IllegalArgumentException("a document needs a title, a subject and a language");
+    }
+    if (Stream.of(title, subject, author)
+        .anyMatch(text -> text.codePoints().anyMatch(Character::isISOControl))) {
+      throw new IllegalArgumentException("a control character in title, subject or author");
     }
     if (!hash.matches("[0-9a-f]{16,}")) {
       throw new IllegalArgumentException("not a hash of 16 or more hexadecimal digits: " + hash);

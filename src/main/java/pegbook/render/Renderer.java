@@ -32,6 +32,8 @@ public final class Renderer {
   private static final String FAMILY = "Packet";
   private static final String SYMBOLS = "Packet Symbols";
 
+  private static final String STYLE = "style/packet.css";
+
   private final TemplateFolder folder;
   private final Faces faces;
   private final FontLettering lettering;
@@ -47,13 +49,15 @@ public final class Renderer {
    * A renderer that prints with the files of a folder.
    *
    * @param faces the packet's fonts, the same with which its labels were measured
+   * @throws RenderException when the style sheet writes what no font can print
    */
   public Renderer(TemplateFolder folder, Faces faces) {
     this.folder = folder;
     this.faces = faces;
     this.lettering = new FontLettering(faces);
     this.templates = new SheetTemplates(folder);
-    this.style = folder.text("style/packet.css");
+    this.style = folder.text(STYLE);
+    MarkupRules.checkStyle(style, STYLE, lettering);
   }
 
   /**

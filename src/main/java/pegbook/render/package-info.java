@@ -27,6 +27,21 @@
  *       bytes. Whatever a library complained of is a {@link pegbook.render.RenderException}.
  * </ol>
  *
+ * <p>What to know when writing a template:
+ *
+ * <ul>
+ *   <li>A name that is not there is an error; what may be absent is an {@link java.util.Optional},
+ *       which reads as nothing when empty: {@code th:if="${sheet.plan}"}.
+ *   <li>{@code th:if} takes the strings "false", "no" and "off" for false and every other string,
+ *       an empty one too, for true: ask {@code ${sheet.note.empty}}, or use a boolean.
+ *   <li>The part {@code parts/page :: strip(…)} stands first inside each {@code <div
+ *       class="sheet">}, before the heading, else the page before shows it.
+ *   <li>Element and attribute names are a fixed list ({@code MarkupRules}); inputs do not stand in
+ *       a table's head, for heads repeat; a form field has no margin, for its place is its box.
+ *   <li>The fraction slash (U+2044) reaches under its neighbours: it belongs between raised and
+ *       lowered figures only.
+ * </ul>
+ *
  * <p>The classes of the style sheet are listed at the top of {@code templates/style/packet.css}.
  */
 @NullMarked

@@ -49,6 +49,8 @@ class FormTest {
         expected.add("day-1.S" + at + ".done");
         expected.add("day-1.S" + at + ".depth");
       }
+      expected.add("day-1.weather");
+      expected.add("covered");
       assertThat(names).isEqualTo(expected);
     }
   }

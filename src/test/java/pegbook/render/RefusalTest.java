@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import pegbook.lettering.Faces;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.testing.PdfChecks;
@@ -111,6 +112,13 @@ class RefusalTest {
   void anUnknownStyleIsRefused() {
     write("style/packet.css", "@page { margin: 10mm; font-family: Packet } p { gap: 3mm; }");
     assertRefused("<p>x</p>", "gap");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"漢", "\\6F22"})
+  void aCharacterOfTheStyleThatNoFontHasIsRefused(String sign) {
+    write("style/packet.css", "p:before { content: '" + sign + "' }");
+    assertRefused("<p>x</p>", "style/packet.css", "U+6F22");
   }
 
   @Test
