@@ -26,10 +26,10 @@ import pegbook.sheet.drawing.Spot;
  * @param scale in words
  */
 record CoverPicture(Drawing drawing, String scale) {
-  private static final double HEIGHT_MM = 66;
+  private static final double HEIGHT_MM = 48;
 
   /** Room round the figure for the names of marks. */
-  private static final double EDGE_MM = 9;
+  private static final double EDGE_MM = 3;
 
   private static final double PIER_MM = 1.6;
   private static final double SUPPORT_MM = 0.9;

@@ -105,9 +105,9 @@ public record CoverSheet(
     facts.add(fact("holes", holes(holes, writing), texts));
     facts.add(fact("deepest", deepest(holes, writing), texts));
     facts.add(fact("frost", frost(packet.job(), writing), texts));
+    facts.add(fact("soil", formats.volume(packet.digSchedule().totals().bank()), texts));
     facts.add(fact("concrete", formats.volume(totals.poured()), texts));
     facts.add(concreteOrder(packet.job().concrete(), totals, writing));
-    facts.add(fact("gravel", formats.volume(totals.gravelOrder()), texts));
     Mass steel =
         packet.steelPlan().sizes().stream().map(size -> size.mass()).reduce(Mass.ZERO, Mass::plus);
     facts.add(
@@ -115,8 +115,8 @@ public record CoverSheet(
             "steel",
             steel.kilograms() > 0 ? formats.mass(steel) : texts.say("cover.no-steel"),
             texts));
-    facts.add(fact("days", formats.count(packet.dayPlan().days().size()), texts));
-    facts.add(fact("crew", crew(packet, writing), texts));
+    facts.add(fact("days", days(packet, writing), texts));
+    facts.add(fact("start", start(packet.job(), writing), texts));
     return facts;
   }
 
@@ -159,7 +159,9 @@ public record CoverSheet(
     Map<String, String> values = new LinkedHashMap<>();
     values.put("supports", writing.formats().count(supports));
     values.put("piers", writing.formats().count(holes.size() - supports));
-    return writing.texts().say("cover.holes", values);
+    return writing
+        .texts()
+        .say(supports == holes.size() ? "cover.holes-supports" : "cover.holes", values);
   }
 
   private static String deepest(List<Hole> holes, Writing writing) {
@@ -189,20 +191,19 @@ public record CoverSheet(
     return fact("order", writing.texts().say("cover.bags", values), writing.texts());
   }
 
-  private static String crew(Packet packet, Writing writing) {
+  private static String days(Packet packet, Writing writing) {
     Map<String, String> values = new LinkedHashMap<>();
+    values.put("days", writing.formats().count(packet.dayPlan().days().size()));
     values.put("people", writing.formats().count(packet.job().crew().people()));
     values.put("hours", writing.formats().hours(packet.job().crew().hoursPerDay()));
-    return packet
-        .job()
-        .crew()
+    return writing.texts().say("cover.days", values);
+  }
+
+  private static String start(Job job, Writing writing) {
+    return job.crew()
         .start()
-        .map(
-            day -> {
-              values.put("start", writing.formats().weekday(day));
-              return writing.texts().say("cover.crew-from", values);
-            })
-        .orElseGet(() -> writing.texts().say("cover.crew", values));
+        .map(day -> writing.formats().weekday(day))
+        .orElseGet(() -> writing.texts().say("cover.unknown"));
   }
 
   private static Fact fact(String name, String value, Texts texts) {

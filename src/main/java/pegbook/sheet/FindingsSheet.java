@@ -54,7 +54,7 @@ public record FindingsSheet(
     Texts texts = writing.texts();
     List<Box> boxes = new ArrayList<>();
     for (Finding finding : packet.findings()) {
-      boxes.add(box("F" + (boxes.size() + 1), finding, writing));
+      boxes.add(box(number(boxes.size() + 1), finding, writing));
     }
     List<Tally> counts = new ArrayList<>();
     List<Group> groups = new ArrayList<>();
@@ -99,7 +99,12 @@ public record FindingsSheet(
         finding.kind() == Finding.Kind.ASK);
   }
 
-  static String name(Finding.Kind kind) {
+  /** What the finding at a place in the packet's list is called. */
+  static String number(int place) {
+    return "F" + place;
+  }
+
+  private static String name(Finding.Kind kind) {
     return kind.name().toLowerCase(Locale.ROOT);
   }
 

@@ -1,5 +1,6 @@
 package pegbook.sheet;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import pegbook.figures.Finding;
@@ -16,7 +17,11 @@ import pegbook.packet.Packet;
 public record RemarksSheet(
     String title, List<Question> questions, boolean noQuestions, List<String> blanks)
     implements Sheet {
-  private static final int ROWS = 16;
+  /** Who answers for themselves. */
+  private static final List<Finding.Decider> OWN =
+      List.of(Finding.Decider.OWNER, Finding.Decider.CREW);
+
+  private static final int ROWS = 18;
 
   /** Rows that one question takes the room of. */
   private static final double ROWS_FOR_A_QUESTION = 1.25;
@@ -28,17 +33,29 @@ public record RemarksSheet(
 
   /** Takes the questions that the packet leaves to others than the crew. */
   public static RemarksSheet of(Packet packet, Writing writing) {
-    List<Question> questions =
-        FindingsSheet.of(packet, writing).groups().stream()
-            .filter(group -> group.kind().equals(FindingsSheet.name(Finding.Kind.ASK)))
-            .flatMap(group -> group.boxes().stream())
-            .map(box -> new Question(box.number(), box.title(), box.decides()))
-            .toList();
+    List<Question> questions = questions(packet, writing.texts(), writing.formats());
     int rows = (int) Math.max(LEAST_ROWS, ROWS - ROWS_FOR_A_QUESTION * questions.size());
     return new RemarksSheet(
         writing.texts().say("remarks.title"),
         questions,
         questions.isEmpty(),
         Collections.nCopies(rows, ""));
+  }
+
+  private static List<Question> questions(Packet packet, Texts texts, Formats formats) {
+    List<Question> questions = new ArrayList<>();
+    int number = 0;
+    for (Finding finding : packet.findings()) {
+      number++;
+      if (finding.kind() == Finding.Kind.ASK && !OWN.contains(finding.decides())) {
+        questions.add(
+            new Question(
+                FindingsSheet.number(number),
+                texts.say(
+                    "finding." + finding.id() + ".title", formats.arguments(finding.arguments())),
+                FindingsSheet.decider(finding.decides(), texts)));
+      }
+    }
+    return List.copyOf(questions);
   }
 }

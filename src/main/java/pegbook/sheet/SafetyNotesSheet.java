@@ -17,17 +17,9 @@ import pegbook.published.MarkingColour;
  * @param caution the line of caution
  * @param stages the notes
  * @param colours of marks on the ground, in two columns
- * @param position latitude and longitude, where they are known
- * @param hasPosition true where they are
  */
 public record SafetyNotesSheet(
-    String title,
-    String scope,
-    String caution,
-    List<Stage> stages,
-    List<List<Colour>> colours,
-    String position,
-    boolean hasPosition)
+    String title, String scope, String caution, List<Stage> stages, List<List<Colour>> colours)
     implements Sheet {
 
   /** The notes of a stage. */
@@ -53,16 +45,13 @@ public record SafetyNotesSheet(
     Place place = packet.job().place();
     List<Colour> colours = colours(texts);
     int half = (colours.size() + 1) / 2;
-    String position = position(place, writing.formats());
     return new SafetyNotesSheet(
         texts.say("safety-notes.title"),
         texts.say(
             place.isUnitedStates() ? "safety-notes.scope-us" : "safety-notes.scope-elsewhere"),
         texts.say("safety-notes.caution"),
         stages,
-        List.of(colours.subList(0, half), colours.subList(half, colours.size())),
-        position,
-        !position.isEmpty());
+        List.of(colours.subList(0, half), colours.subList(half, colours.size())));
   }
 
   /** A note in words; day sheets print its action alone or with its reason. */
@@ -88,20 +77,5 @@ public record SafetyNotesSheet(
                     texts.say("marking-colour." + colour.colour()),
                     texts.say("marking-use." + colour.use())))
         .toList();
-  }
-
-  private static String position(Place place, Formats formats) {
-    return place
-        .latitude()
-        .flatMap(
-            latitude ->
-                place
-                    .longitude()
-                    .map(
-                        longitude ->
-                            formats.number(latitude.degrees(), 4)
-                                + ", "
-                                + formats.number(longitude.degrees(), 4)))
-        .orElse("");
   }
 }

@@ -45,9 +45,17 @@ public record SourcesSheet(
   /** A value that was filled in. */
   public record Assumed(String path, String value, String basis) {}
 
-  /** A publication. */
+  /** A publication, and the places in it that are used. */
   public record Source(
-      String name, String title, String edition, String publisher, String places, String status) {}
+      String name,
+      String title,
+      String edition,
+      String publisher,
+      List<Place> places,
+      String status) {}
+
+  /** A place in a publication; a single word is never broken. */
+  public record Place(String text, boolean word, boolean last) {}
 
   /** Gathers what the packet assumed and cites. */
   public static SourcesSheet of(Packet packet, Writing writing) {
@@ -97,7 +105,7 @@ public record SourcesSheet(
     List<Source> sources = new ArrayList<>();
     placesById.forEach(
         (id, places) -> {
-          if (cited.contains(id)) {
+          if (cited.contains(id) && !id.equals(Citation.GEOMETRY.publication())) {
             sources.add(source(Publications.find(id), places, texts));
           }
         });
@@ -110,7 +118,15 @@ public record SourcesSheet(
         publication.title(),
         publication.edition(),
         publication.publisher(),
-        String.join("; ", places),
+        places(new ArrayList<>(places)),
         new Sources(texts).status(publication));
+  }
+
+  private static List<Place> places(List<String> texts) {
+    List<Place> places = new ArrayList<>();
+    for (String text : texts) {
+      places.add(new Place(text, !text.contains(" "), places.size() + 1 == texts.size()));
+    }
+    return List.copyOf(places);
   }
 }

@@ -18,6 +18,8 @@ import pegbook.packet.Packet;
  * @param groups by subject
  */
 public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
+  private static final int INPUTS_BESIDE = 4;
+  private static final int ROWS_BESIDE = 12;
 
   /** The formulas of one subject. */
   public record Group(String number, String heading, List<Entry> entries) {}
@@ -31,6 +33,7 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
    * @param valid where it holds; empty: everywhere
    * @param heads of the columns of inputs
    * @param resultHead of the last column
+   * @param beside true when the table is narrow and short enough to stand beside the formula
    */
   public record Entry(
       String number,
@@ -42,7 +45,8 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
       String source,
       List<String> heads,
       String resultHead,
-      List<Row> rows) {}
+      List<Row> rows,
+      boolean beside) {}
 
   /** What it was worked for, the numbers put in, what it gives. */
   public record Row(String subject, List<String> numbers, String result) {}
@@ -61,6 +65,7 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
   private static Entry entry(NumberedWorkings.Entry entry, Writing writing) {
     Texts texts = writing.texts();
     Formula formula = entry.formula();
+    List<Row> rows = rows(entry, texts);
     return new Entry(
         entry.number(),
         texts.say("formula." + formula.id()),
@@ -71,7 +76,8 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
         new Sources(texts).write(formula.source()),
         formula.inputs().stream().map(WorkingsSheet::head).toList(),
         head(formula.result()),
-        rows(entry, texts));
+        rows,
+        formula.inputs().size() <= INPUTS_BESIDE && rows.size() <= ROWS_BESIDE);
   }
 
   private static String meanings(Formula formula, Texts texts) {
