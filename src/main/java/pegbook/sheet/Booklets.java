@@ -29,10 +29,43 @@ public final class Booklets {
   }
 
   private List<Booklet> all() {
-    return List.of();
+    return List.of(binder(), review());
   }
 
-  Booklet booklet(
+  /** Everything, in the order of the work. */
+  private Booklet binder() {
+    Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
+    sheets.put("cover", Optional.of(CoverSheet.of(packet, writing)));
+    sheets.put("findings", Optional.of(FindingsSheet.of(packet, writing)));
+    sheets.put("sitePlan", Optional.empty());
+    sheets.put("tapeTable", Optional.empty());
+    sheets.put("digSchedule", Optional.empty());
+    sheets.put("daySheets", Optional.empty());
+    sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
+    sheets.put("steelPlan", Optional.of(SteelPlanSheet.of(packet, writing)));
+    sheets.put("safetyNotes", Optional.of(SafetyNotesSheet.of(packet, writing)));
+    sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
+    sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
+    sheets.put("revision", Optional.of(RevisionSheet.of(packet, writing)));
+    return booklet("binder", "binder", Map.of(), sheets);
+  }
+
+  /** What an inspector or engineer needs, no more. */
+  private Booklet review() {
+    Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
+    sheets.put("cover", Optional.of(CoverSheet.of(packet, writing)));
+    sheets.put("findings", Optional.of(FindingsSheet.of(packet, writing)));
+    sheets.put("sitePlan", Optional.empty());
+    sheets.put("digSchedule", Optional.empty());
+    sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
+    sheets.put("steelPlan", Optional.of(SteelPlanSheet.of(packet, writing)));
+    sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
+    sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
+    sheets.put("remarks", Optional.of(RemarksSheet.of(packet, writing)));
+    return booklet("review", "review", Map.of(), sheets);
+  }
+
+  private Booklet booklet(
       String name,
       String template,
       Map<String, String> more,
