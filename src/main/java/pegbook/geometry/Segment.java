@@ -55,14 +55,17 @@ public record Segment(Point from, Point to) {
     return offset > 0 ? Side.LEFT : Side.RIGHT;
   }
 
-  /** Shortest distance from a place to this stretch of line. */
-  public Length distanceTo(Point point) {
+  /** The place on this stretch of line that is nearest to another. */
+  public Point nearest(Point point) {
     double along = Math.max(0, Math.min(length().metres(), alongMetres(point)));
     double part = along / length().metres();
-    Point foot =
-        new Point(
-            from.east() + part * (to.east() - from.east()),
-            from.north() + part * (to.north() - from.north()));
-    return foot.distanceTo(point);
+    return new Point(
+        from.east() + part * (to.east() - from.east()),
+        from.north() + part * (to.north() - from.north()));
+  }
+
+  /** Shortest distance from a place to this stretch of line. */
+  public Length distanceTo(Point point) {
+    return nearest(point).distanceTo(point);
   }
 }
