@@ -7,6 +7,7 @@ import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.safetynotes.SafetyNotes;
+import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.tapetable.TapeTable;
@@ -21,6 +22,7 @@ import pegbook.job.Job;
  * @param job the checked job
  * @param jobHash SHA-256 of the job file, hexadecimal
  * @param placement the figure on the ground
+ * @param sitePlan the figure among its surroundings
  * @param tapeTable how each mark is taped
  * @param depthTargets how deep each hole goes, and why
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
@@ -34,6 +36,7 @@ public record Packet(
     Job job,
     String jobHash,
     Placement placement,
+    SitePlan sitePlan,
     TapeTable tapeTable,
     DepthTargets depthTargets,
     DigSchedule digSchedule,
@@ -48,6 +51,7 @@ public record Packet(
     return List.of(
         startConditions,
         placement,
+        sitePlan,
         tapeTable,
         depthTargets,
         digSchedule,

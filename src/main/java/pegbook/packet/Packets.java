@@ -13,6 +13,8 @@ import pegbook.calc.digschedule.DigScheduleCalculator;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.safetynotes.SafetyNotesCalculator;
+import pegbook.calc.siteplan.SitePlan;
+import pegbook.calc.siteplan.SitePlanCalculator;
 import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.startconditions.StartConditionsCalculator;
 import pegbook.calc.steelplan.SteelPlan;
@@ -41,6 +43,7 @@ public final class Packets {
     DepthTargets depthTargets = DepthTargetsCalculator.calculate(job, placement);
     List<Hole> holes = depthTargets.holes();
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
+    SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, holes, digSchedule.heaps());
     ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
@@ -52,6 +55,7 @@ public final class Packets {
         job,
         jobHash,
         placement,
+        sitePlan,
         tapeTable,
         depthTargets,
         digSchedule,
