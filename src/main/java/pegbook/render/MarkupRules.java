@@ -1,21 +1,15 @@
 package pegbook.render;
 
-import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
-import org.w3c.dom.Node;
-import pegbook.lettering.Faces;
-import pegbook.lettering.FontLettering;
 
 /**
  * What a filled template may hold. The page would otherwise come out silently wrong: an unknown
- * element unstyled, a missing character as a stand-in, a heading level skipped for the ear only.
+ * element unstyled, a heading level skipped for the ear only.
  */
 final class MarkupRules {
   private static final Set<String> ELEMENTS =
@@ -71,16 +65,10 @@ final class MarkupRules {
           "data-drawing",
           "start");
 
-  /** A character in a style sheet, by its code. */
-  private static final Pattern CODE = Pattern.compile("\\\\([0-9a-fA-F]{1,6})");
-
   private final String where;
-  private final FontLettering lettering;
-  private final BitSet printable = new BitSet();
 
-  private MarkupRules(String where, FontLettering lettering) {
+  private MarkupRules(String where) {
     this.where = where;
-    this.lettering = lettering;
   }
 
   /**
@@ -88,39 +76,15 @@ final class MarkupRules {
    *
    * @throws RenderException that names the first breach
    */
-  static void check(Document document, String where, FontLettering lettering) {
-    MarkupRules rules = new MarkupRules(where, lettering);
+  static void check(Document document, String where) {
+    MarkupRules rules = new MarkupRules(where);
     List<Element> elements = Markup.elements(document);
     elements.forEach(rules::checkNames);
-    rules.checkCharacters(document.getDocumentElement());
     rules.checkLinks(elements);
     rules.checkHeadings(elements);
     elements.stream()
         .filter(element -> element.getTagName().equals("table"))
         .forEach(rules::checkHeads);
-  }
-
-  /**
-   * Passes when a style sheet writes only what the fonts can print, as signs or as their codes.
-   *
-   * @throws RenderException that names the first character which no font has
-   */
-  static void checkStyle(String style, String where, FontLettering lettering) {
-    String written =
-        CODE.matcher(style).replaceAll(code -> sign(Integer.parseInt(code.group(1), 16)));
-    written
-        .codePoints()
-        .filter(point -> !Character.isWhitespace(point) && !lettering.isPrintable(point))
-        .findFirst()
-        .ifPresent(
-            point -> {
-              throw new RenderException(where, "no font can print " + Faces.nameOf(point));
-            });
-  }
-
-  private static String sign(int code) {
-    String sign = Character.isValidCodePoint(code) ? Character.toString(code) : "";
-    return Matcher.quoteReplacement(sign);
   }
 
   private void checkNames(Element element) {
@@ -134,33 +98,6 @@ final class MarkupRules {
         throw refused(element, "a packet has no attribute " + name);
       }
     }
-  }
-
-  private void checkCharacters(Node node) {
-    for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
-      checkCharacters(child);
-      if (child.getNodeType() == Node.TEXT_NODE || child.getNodeType() == Node.CDATA_SECTION_NODE) {
-        checkCharacters(child.getNodeValue(), (Element) node);
-      }
-    }
-  }
-
-  private void checkCharacters(String text, Element around) {
-    text.codePoints()
-        .filter(point -> !printable.get(point) && !isPrintable(point))
-        .findFirst()
-        .ifPresent(
-            point -> {
-              throw refused(
-                  around,
-                  "no font can print " + Faces.nameOf(point) + " in \"" + text.strip() + '"');
-            });
-  }
-
-  private boolean isPrintable(int point) {
-    boolean known = "\n\t\r".indexOf(point) >= 0 || lettering.isPrintable(point);
-    printable.set(point, known);
-    return known;
   }
 
   private void checkLinks(List<Element> elements) {

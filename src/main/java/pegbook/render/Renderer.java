@@ -57,7 +57,7 @@ public final class Renderer {
     this.lettering = new FontLettering(faces);
     this.templates = new SheetTemplates(folder);
     this.style = folder.text(STYLE);
-    MarkupRules.checkStyle(style, STYLE, lettering);
+    CharacterRules.checkStyle(style, STYLE, lettering);
   }
 
   /**
@@ -69,7 +69,8 @@ public final class Renderer {
   public byte[] render(PacketDocument document) {
     String where = document.template() + ".html";
     Document markup = Markup.parse(templates.fill(document), where);
-    MarkupRules.check(markup, where, lettering);
+    MarkupRules.check(markup, where);
+    CharacterRules.check(markup, where, lettering);
     List<FormPlaces.Place> fields = FormPlaces.take(markup, where);
     DocumentHead.complete(markup, document, style);
     try (Complaints complaints = Complaints.listen();
