@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Properties;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The kinds of problem a job file may have; their words stand in {@code problems.properties}, as
@@ -83,6 +85,7 @@ enum Complaint {
   COVER_SWALLOWS,
   LINE_SHORT;
 
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)\\}");
   private static final Properties WORDS = read();
 
   /** What should stand there. */
@@ -110,23 +113,16 @@ enum Complaint {
   }
 
   private static String fill(String text, Map<String, String> words) {
-    StringBuilder filled = new StringBuilder();
-    int at = 0;
-    while (at < text.length()) {
-      int open = text.indexOf('{', at);
-      int close = open < 0 ? -1 : text.indexOf('}', open);
-      if (close < 0) {
-        return filled.append(text, at, text.length()).toString();
-      }
-      String name = text.substring(open + 1, close);
-      String word = words.get(name);
-      if (word == null) {
-        throw new IllegalArgumentException("no word for {" + name + "} in: " + text);
-      }
-      filled.append(text, at, open).append(word);
-      at = close + 1;
-    }
-    return filled.toString();
+    return PLACEHOLDER
+        .matcher(text)
+        .replaceAll(
+            found -> {
+              String word = words.get(found.group(1));
+              if (word == null) {
+                throw new IllegalArgumentException("no word for " + found.group() + " in " + text);
+              }
+              return Matcher.quoteReplacement(word);
+            });
   }
 
   private static Properties read() {

@@ -88,6 +88,15 @@ final class Fields {
     return node(key) instanceof Node.Row row ? row.items().get(index) : node(key);
   }
 
+  /** Complains about the value behind a key, or about the default that stands for it. */
+  void complain(Key<?> key, Complaint complaint) {
+    String found =
+        has(key)
+            ? Shown.of(node(key))
+            : Complaint.phrase("found.default", Map.of("found", key.defaultJson(report.units())));
+    report.complain(node(key).at(), node(key).path(), found, complaint, Map.of());
+  }
+
   /** Complains that not exactly one of some keys was given. */
   void complainNotOne(List<? extends Key<?>> keys) {
     complain(Complaint.KEY_NOT_ONE, keys, names(keys));

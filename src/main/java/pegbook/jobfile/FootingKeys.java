@@ -110,14 +110,18 @@ final class FootingKeys {
     Optional<Length> inside = fields.find(TUBE).map(Tube::inside);
     boolean tubeFits = hole.isEmpty() || inside.isEmpty() || !inside.get().isMoreThan(hole.get());
     if (!tubeFits) {
-      report.complain(fields.node(TUBE), Complaint.TUBE_WIDE, Map.of());
+      report
+          .object(fields.node(TUBE).path())
+          .ifPresent(tube -> tube.complain(INSIDE, Complaint.TUBE_WIDE));
     }
     Optional<Length> across = fields.has(TUBE) ? inside : hole;
     Optional<Length> covers = fields.find(STEEL).map(steel -> steel.cover().times(2));
     boolean steelFits =
         across.isEmpty() || covers.isEmpty() || covers.get().isLessThan(across.get());
     if (!steelFits) {
-      report.complain(fields.node(STEEL), Complaint.COVER_SWALLOWS, Map.of());
+      report
+          .object(fields.node(STEEL).path())
+          .ifPresent(steel -> steel.complain(COVER, Complaint.COVER_SWALLOWS));
     }
     return tubeFits && steelFits;
   }

@@ -14,9 +14,6 @@ import pegbook.measure.Length;
  * diameter that overlap. Of all supports, and for each pier, the worst pair is told.
  */
 final class HoleChecks {
-  /** Marks nearer to each other than this are one mark. */
-  private static final Length APART = Length.ofMillimetres(5);
-
   private record Dug(String mark, Point at, Optional<Length> diameter, Node node) {}
 
   /** Two holes and the ground left between their edges; negative where they overlap. */
@@ -77,7 +74,7 @@ final class HoleChecks {
 
   private static Optional<Pair> pair(Dug one, Dug other) {
     Length distance = one.at().distanceTo(other.at());
-    if (distance.isLessThan(APART)) {
+    if (distance.isLessThan(Corners.APART)) {
       return Optional.of(new Pair(one, other, distance.minus(Length.ofMillimetres(1e6))));
     }
     if (one.diameter().isEmpty() || other.diameter().isEmpty()) {
@@ -91,7 +88,7 @@ final class HoleChecks {
   }
 
   private static void complain(Pair pair, Node at, Report report) {
-    boolean onePlace = pair.one().at().distanceTo(pair.other().at()).isLessThan(APART);
+    boolean onePlace = pair.one().at().distanceTo(pair.other().at()).isLessThan(Corners.APART);
     Map<String, String> words =
         Map.of(
             "one",

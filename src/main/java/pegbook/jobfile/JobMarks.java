@@ -65,7 +65,7 @@ record JobMarks(
     for (int i = 1; i <= supports(outline.get()); i++) {
       names.add("S" + i);
     }
-    piers.forEach(pier -> pier.find(PierKeys.ID).ifPresent(names::add));
+    piers.stream().flatMap(pier -> pier.find(PierKeys.ID).stream()).distinct().forEach(names::add);
     return Optional.of(names);
   }
 

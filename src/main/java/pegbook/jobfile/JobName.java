@@ -18,10 +18,14 @@ final class JobName {
     int slash = Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\'));
     String last = fileName.substring(slash + 1);
     String name = last.endsWith(".json") ? last.substring(0, last.length() - 5) : last;
-    boolean plain = PLAIN.matcher(name).matches();
-    if (!plain || RESERVED.matcher(name.toLowerCase(Locale.ROOT)).matches()) {
+    if (!isPlain(name)) {
       report.complain(Location.START, "", Shown.quoted(last), Complaint.FILE_NAME, Map.of());
     }
     return name;
+  }
+
+  static boolean isPlain(String name) {
+    return PLAIN.matcher(name).matches()
+        && !RESERVED.matcher(name.toLowerCase(Locale.ROOT)).matches();
   }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import pegbook.geometry.Point;
 import pegbook.job.Layout.Baseline;
 import pegbook.measure.Length;
-import pegbook.measure.NearestWord;
 import pegbook.measure.UnitSystem;
 
 /** Marks against each other: how many, what they are called, whether they fit, how far they lie. */
@@ -37,18 +36,9 @@ final class MarkChecks {
 
   private static void fitSupports(JobMarks marks, Report report) {
     if (marks.misfit()) {
-      Node at = node(report, "layout", LayoutKeys.SUPPORT_INSET);
-      report.complain(at.at(), at.path(), inset(report), Complaint.INSET_SWALLOWS, Map.of());
+      Fields layout = report.object("layout").orElseThrow();
+      layout.complain(LayoutKeys.SUPPORT_INSET, Complaint.INSET_SWALLOWS);
     }
-  }
-
-  private static String inset(Report report) {
-    Fields layout = report.object("layout").orElseThrow();
-    Node given = layout.node(LayoutKeys.SUPPORT_INSET);
-    return given instanceof Node.Text
-        ? Shown.of(given)
-        : Complaint.phrase(
-            "found.default", Map.of("found", LayoutKeys.SUPPORT_INSET.defaultJson(report.units())));
   }
 
   private static void nameBaseline(JobMarks marks, Report report) {
@@ -92,12 +82,7 @@ final class MarkChecks {
     if (mark.startsWith("P") && aPierIsRefused) {
       return;
     }
-    String write =
-        NearestWord.among(names.get(), mark)
-            .filter(nearest -> nearest.charAt(0) != mark.charAt(0))
-            .map(nearest -> Complaint.phrase("write", Map.of("texts", Shown.quoted(nearest))))
-            .orElse("");
-    Map<String, String> words = Map.of("marks", range(names.get()), "write", write);
+    Map<String, String> words = Map.of("marks", range(names.get()));
     report.complain(at, Complaint.MARK_UNKNOWN, words);
   }
 

@@ -127,17 +127,14 @@ final class OutlineKeys {
   }
 
   private static boolean standsInside(Fields fields, Report report) {
-    Optional<Polygon> outline = fields.find(CORNERS).map(Polygon::new);
-    if (outline.isEmpty()) {
-      return true;
-    }
-    if (!outline.get().isSimple()) {
-      report.complain(fields.node(CORNERS), Complaint.OUTLINE_CROSSES, Map.of());
+    if (!Corners.makeAFigure(fields, CORNERS, report)) {
       return false;
     }
+    Optional<Polygon> outline = fields.find(CORNERS).map(Polygon::new);
     List<Point> supports = fields.find(SUPPORTS).orElse(List.of());
     for (int i = 0; i < supports.size(); i++) {
-      if (!outline.get().contains(supports.get(i))) {
+      Point support = supports.get(i);
+      if (outline.isPresent() && !outline.get().contains(support)) {
         Map<String, String> mark = Map.of("mark", "S" + (i + 1));
         report.complain(fields.item(SUPPORTS, i), Complaint.SUPPORT_OUTSIDE, mark);
         return false;

@@ -71,7 +71,7 @@ record QuantityValue<Q extends Comparable<Q>>(QuantityNotation<Q> notation, Rang
             "units", String.join(", ", notation.symbols()),
             "detail", detail,
             "write", write(sensible(unclear.mended())),
-            "example", example(report));
+            "example", example());
     report.complain(node.at(), node.path(), found, complaint, words);
   }
 
@@ -97,8 +97,8 @@ record QuantityValue<Q extends Comparable<Q>>(QuantityNotation<Q> notation, Rang
                 "texts", mended.stream().map(Shown::quoted).collect(Collectors.joining(" or "))));
   }
 
-  private String example(Report report) {
-    return Shown.quoted(range.most(report.units()));
+  private String example() {
+    return Complaint.phrase("example." + name(notation.kind()), Map.of());
   }
 
   private String kind() {
@@ -106,7 +106,11 @@ record QuantityValue<Q extends Comparable<Q>>(QuantityNotation<Q> notation, Rang
   }
 
   private static String kind(QuantityKind kind) {
-    return Complaint.phrase("kind." + kind.name().toLowerCase(Locale.ROOT), Map.of());
+    return Complaint.phrase("kind." + name(kind), Map.of());
+  }
+
+  private static String name(QuantityKind kind) {
+    return kind.name().toLowerCase(Locale.ROOT);
   }
 
   @Override

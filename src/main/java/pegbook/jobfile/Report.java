@@ -54,11 +54,15 @@ final class Report {
     return problems.stream().anyMatch(problem -> problem.path().equals(path));
   }
 
-  /** A length as messages print it. */
+  /** A length as one types it into a job file. */
   String written(Length length) {
-    return units == UnitSystem.IMPERIAL
-        ? LengthNotation.write(length, TapeDivision.SIXTEENTH_INCH)
-        : LengthNotation.write(length, TapeDivision.MILLIMETRE);
+    TapeDivision division =
+        units == UnitSystem.IMPERIAL ? TapeDivision.SIXTEENTH_INCH : TapeDivision.MILLIMETRE;
+    return LengthNotation.write(length, division)
+        .replace('\u00a0', ' ')
+        .replace('⁄', '/')
+        .replace("′", " ft")
+        .replace("″", " in");
   }
 
   /** Notes a default that was used. */

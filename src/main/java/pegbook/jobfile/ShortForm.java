@@ -17,7 +17,11 @@ record ShortForm<T>(Key<?> main, SectionValue<T> section) implements Value<T> {
       Map<String, Node.Entry> entries = Map.of(main.name(), new Node.Entry(node.at(), node));
       return section.read(new Node.Section(node.path(), node.at(), entries), report);
     }
-    return section.read(node, report);
+    if (node instanceof Node.Section) {
+      return section.read(node, report);
+    }
+    report.complain(node, Complaint.TYPE, Map.of("kind", called()));
+    return Optional.empty();
   }
 
   @Override

@@ -3,7 +3,6 @@ package pegbook.jobfile;
 import static pegbook.job.Default.Basis.DERIVED;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import pegbook.geometry.Point;
@@ -41,7 +40,7 @@ final class SiteKeys {
   static final SectionValue<Site> SITE =
       new SectionValue<>(
           List.of(BOUNDARY, SETBACK, FEATURES),
-          (fields, report) -> isSimple(fields, BOUNDARY, report),
+          (fields, report) -> Corners.makeAFigure(fields, BOUNDARY, report),
           SiteKeys::site);
 
   private SiteKeys() {}
@@ -51,15 +50,6 @@ final class SiteKeys {
         fields.find(BOUNDARY).map(Polygon::new).map(Polygon::clockwise),
         fields.find(SETBACK),
         fields.find(FEATURES).orElse(List.of()));
-  }
-
-  private static boolean isSimple(Fields fields, Key<List<Point>> key, Report report) {
-    Optional<List<Point>> corners = fields.find(key);
-    if (corners.isPresent() && !new Polygon(corners.get()).isSimple()) {
-      report.complain(fields.node(key), Complaint.OUTLINE_CROSSES, Map.of());
-      return false;
-    }
-    return true;
   }
 
   private static boolean hasOneShape(Fields fields, Report report) {
@@ -73,14 +63,14 @@ final class SiteKeys {
           "\"at\", \"corners\", or \"from\" with \"to\"");
       return false;
     }
-    return isSimple(fields, CORNERS, report) && hasLength(fields, report);
+    return Corners.makeAFigure(fields, CORNERS, report) && hasLength(fields);
   }
 
-  private static boolean hasLength(Fields fields, Report report) {
+  private static boolean hasLength(Fields fields) {
     Optional<Length> length =
         fields.find(FROM).flatMap(from -> fields.find(TO).map(from::distanceTo));
     if (length.isPresent() && length.get().millimetres() < 1) {
-      report.complain(fields.section(), Complaint.LINE_SHORT, Map.of());
+      fields.complain(TO, Complaint.LINE_SHORT);
       return false;
     }
     return true;

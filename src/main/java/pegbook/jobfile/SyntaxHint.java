@@ -27,7 +27,7 @@ final class SyntaxHint {
     Complaint complaint =
         wrong instanceof JsonEOFException ? Complaint.ENDS_EARLY : hint.complaint();
     int place = complaint == Complaint.TRAILING_COMMA ? hint.before() : stop;
-    report.complain(Location.in(text, place), "", hint.found(), complaint, Map.of());
+    report.complain(Location.in(text, place), "", hint.found(complaint), complaint, Map.of());
   }
 
   private Complaint complaint() {
@@ -68,21 +68,41 @@ final class SyntaxHint {
     return Complaint.OTHER_SYNTAX;
   }
 
-  private String found() {
-    String word = wordAtStop();
-    if (!word.isEmpty()) {
-      return word;
+  private String found(Complaint complaint) {
+    if (complaint == Complaint.ENDS_EARLY || stop >= text.length()) {
+      return "the end of the file";
+    } else if (complaint == Complaint.QUOTE_MISSING) {
+      return "the end of the line";
+    } else if (complaint == Complaint.ESCAPE) {
+      String letter = Shown.bare(letterAt(stop));
+      return charAt(stop) < ' ' ? letter : "\\" + letter;
+    } else if (complaint == Complaint.VALUE_UNQUOTED || complaint == Complaint.NUMBER_FORM) {
+      return bareValue();
     }
-    return stop >= text.length()
-        ? "the end of the file"
-        : charAt(stop) == '\n' || charAt(stop) == '\r'
-            ? "the end of the line"
-            : Shown.bare(text.substring(stop, text.offsetByCodePoints(stop, 1)));
+    String word = wordAtStop();
+    return word.isEmpty() ? Shown.bare(letterAt(stop)) : word;
+  }
+
+  /** The unquoted value that the parser stopped in, up to what ends a value. */
+  private String bareValue() {
+    int start = stop;
+    while (start > 0 && ":,[{\n".indexOf(charAt(start - 1)) < 0) {
+      start--;
+    }
+    int end = stop;
+    while (end < text.length() && ",]}\n".indexOf(charAt(end)) < 0) {
+      end++;
+    }
+    return Shown.bare(text.substring(start, end).strip());
+  }
+
+  private String letterAt(int at) {
+    return text.substring(at, text.offsetByCodePoints(at, 1));
   }
 
   /** The word that the parser stopped in or just behind; empty where there is none. */
   private String wordAtStop() {
-    int start = Math.min(stop, text.length());
+    int start = stop;
     while (start > 0 && isWord(charAt(start - 1))) {
       start--;
     }
@@ -90,7 +110,7 @@ final class SyntaxHint {
     while (end < text.length() && isWord(charAt(end))) {
       end++;
     }
-    String word = text.substring(start, Math.max(start, end));
+    String word = text.substring(start, end);
     return word.chars().anyMatch(Character::isLetter) ? Shown.bare(word) : "";
   }
 
