@@ -40,7 +40,7 @@ record DepthTargetsFormulas(Unit unit) {
     return new Formula(
         "depth-targets.dug",
         "H = h + g",
-        List.of(length("h", "depth-target"), length("g", "gravel")),
+        List.of(length("h", "depth-target"), length("g", "gravel-under")),
         length("H", "dug-depth"),
         Citation.GEOMETRY,
         "",

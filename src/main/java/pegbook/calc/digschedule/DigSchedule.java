@@ -10,6 +10,7 @@ import pegbook.figures.Working;
 import pegbook.measure.Duration;
 import pegbook.measure.Mass;
 import pegbook.measure.Volume;
+import pegbook.published.WorkRange;
 
 /**
  * How the holes are dug and where their soil goes.
@@ -17,6 +18,7 @@ import pegbook.measure.Volume;
  * @param rows one for each hole, in the order of digging
  * @param totals of all rows
  * @param soil what the dug soil is like
+ * @param edge how far heaps stay from holes
  * @param heapSpots where heaps, tarps or carts stand, in the order of digging; the tip last
  * @param tasks digging and carrying, hole by hole
  */
@@ -24,6 +26,7 @@ public record DigSchedule(
     List<Row> rows,
     Totals totals,
     DugSoil soil,
+    EdgeRule edge,
     List<HeapSpot> heapSpots,
     List<Finding> findings,
     List<Working> workings,
@@ -49,6 +52,7 @@ public record DigSchedule(
    * @param tools which tool for which stretch, from the top down
    * @param least person-hours of digging, all going well
    * @param most person-hours of digging, all going badly
+   * @param range how far these lie from the published rate
    */
   public record Row(
       int order,
@@ -59,7 +63,8 @@ public record DigSchedule(
       Mass mass,
       List<ToolStep> tools,
       Duration least,
-      Duration most) {
+      Duration most,
+      WorkRange range) {
     public Row {
       tools = List.copyOf(tools);
     }
@@ -84,7 +89,7 @@ public record DigSchedule(
       Duration carryLeast,
       Duration carryMost) {}
 
-  /** The row of a mark. */
+  /** The row of a mark; for a mark without a hole: {@link IllegalArgumentException}. */
   public Row row(String mark) {
     return rows.stream()
         .filter(row -> row.hole().mark().equals(mark))

@@ -45,7 +45,14 @@ public final class DigScheduleCalculator {
     findings.addAll(heaps.findings());
     findings.addAll(carry.findings());
     return new DigSchedule(
-        rows, totals, soil, heaps.spots(), findings, workings, tasks(rows, carry.tasks()));
+        rows,
+        totals,
+        soil,
+        EdgeRule.of(job),
+        heaps.spots(),
+        findings,
+        workings,
+        tasks(rows, carry.tasks()));
   }
 
   private static List<Row> rows(Job job, DugSoil soil, List<Hole> holes, List<Working> workings) {
@@ -71,7 +78,8 @@ public final class DigScheduleCalculator {
               row.mass(),
               row.tools(),
               row.least(),
-              row.most()));
+              row.most(),
+              row.range()));
     }
     return rows;
   }

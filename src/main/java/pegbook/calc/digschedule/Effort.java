@@ -19,9 +19,10 @@ import pegbook.published.WorkRange;
  * What one of several holes that are alike takes: its soil, its tools, its time.
  *
  * @param tools which tool for which stretch
+ * @param range how far its time may lie from the published rate
  * @param workings bank volume, loose volume, cart loads, mass, least and most time
  */
-record Effort(List<ToolStep> tools, List<Working> workings) {
+record Effort(List<ToolStep> tools, WorkRange range, List<Working> workings) {
   /** A narrower hole has no room to swing a spade in: common practice, no source. */
   static final Length NARROW_BELOW = Length.ofMillimetres(600);
 
@@ -45,7 +46,7 @@ record Effort(List<ToolStep> tools, List<Working> workings) {
     workings.add(
         time(formulas.leastTime(soil.rate().citation()), alike, bank, soil, range.least()));
     workings.add(time(formulas.mostTime(soil.rate().citation()), alike, bank, soil, range.most()));
-    return new Effort(tools, workings);
+    return new Effort(tools, range, workings);
   }
 
   private static Working time(
@@ -87,6 +88,7 @@ record Effort(List<ToolStep> tools, List<Working> workings) {
         workings.get(3).asMass(),
         tools,
         workings.get(4).asDuration(),
-        workings.get(5).asDuration());
+        workings.get(5).asDuration(),
+        range);
   }
 }

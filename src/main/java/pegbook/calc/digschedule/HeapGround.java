@@ -12,7 +12,6 @@ import pegbook.job.Benchmark;
 import pegbook.job.Feature;
 import pegbook.job.Job;
 import pegbook.measure.Length;
-import pegbook.published.ExcavationRule;
 
 /**
  * Where on the ground a heap may lie: back from every hole's edge, off the benchmark and the fixed
@@ -36,8 +35,8 @@ final class HeapGround {
   }
 
   /** Least distance from a hole's edge to a heap's foot. */
-  static Length edge() {
-    return ExcavationRule.find("spoil-edge").threshold();
+  Length edge() {
+    return EdgeRule.of(job).distance();
   }
 
   /** Takes the ground for a heap. */

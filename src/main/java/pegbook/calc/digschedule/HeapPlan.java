@@ -19,8 +19,6 @@ import pegbook.job.Job;
 import pegbook.measure.Length;
 import pegbook.measure.UnitSystem;
 import pegbook.measure.Volume;
-import pegbook.published.Citation;
-import pegbook.published.ExcavationRule;
 
 /**
  * Where the dug soil lies.
@@ -93,7 +91,7 @@ final class HeapPlan {
           finding(buried, offTheLot ? "tip-off-the-lot" : "tip-in-the-way", "spoil.place")
               .with("radius", Argument.of(heap.radius()))
               .with("height", Argument.of(heap.height()))
-              .with("edge", Argument.of(HeapGround.edge())));
+              .with("edge", Argument.of(ground.edge())));
     }
     Row nearest =
         rows.stream()
@@ -126,7 +124,7 @@ final class HeapPlan {
     if (!without.isEmpty()) {
       findings.add(
           finding(without, carted ? "no-room-for-cart" : "carry-away", "spoil.place")
-              .with("edge", Argument.of(HeapGround.edge())));
+              .with("edge", Argument.of(ground.edge())));
     }
   }
 
@@ -155,10 +153,7 @@ final class HeapPlan {
   }
 
   private Finding finding(List<String> subjects, String id, String place) {
-    Citation source =
-        job.place().isUnitedStates()
-            ? ExcavationRule.find("spoil-edge").citation()
-            : Citation.COMMON_PRACTICE;
-    return new Finding(Kind.ASK, id, subjects, place, Map.of(), Decider.OWNER, List.of(source));
+    return new Finding(
+        Kind.ASK, id, subjects, place, Map.of(), Decider.OWNER, List.of(EdgeRule.of(job).source()));
   }
 }

@@ -177,8 +177,12 @@ class DigScheduleCalculatorTest {
   void thresholdsAreThoseOfTheCode() {
     assertThat(ExcavationRule.find("unshored-depth").threshold().metres())
         .isEqualTo(1.52, offset(0.005));
-    assertThat(ExcavationRule.find("spoil-edge").threshold().metres())
-        .isEqualTo(0.61, offset(0.005));
+    EdgeRule edge = schedule(new DigJob()).edge();
+    assertThat(edge.distance().metres()).isEqualTo(0.61, offset(0.005));
+    assertThat(edge.source()).isEqualTo(new Citation("cfr-1926", "1926.651(j)(2)"));
+    DigJob elsewhere = new DigJob();
+    elsewhere.country = "NO";
+    assertThat(schedule(elsewhere).edge().source()).isEqualTo(Citation.COMMON_PRACTICE);
   }
 
   @Test

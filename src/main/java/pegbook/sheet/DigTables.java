@@ -1,0 +1,194 @@
+package pegbook.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import pegbook.calc.depthtargets.DepthChoice;
+import pegbook.calc.digschedule.DigSchedule;
+import pegbook.calc.digschedule.DigSchedule.Row;
+import pegbook.calc.digschedule.DigSchedule.Totals;
+import pegbook.calc.digschedule.HeapSpot;
+import pegbook.calc.digschedule.ToolStep;
+import pegbook.figures.AlikeHoles;
+import pegbook.figures.Hole;
+import pegbook.measure.Duration;
+import pegbook.measure.Length;
+import pegbook.packet.Packet;
+import pegbook.sheet.DigScheduleSheet.ChoiceRow;
+import pegbook.sheet.DigScheduleSheet.DepthRow;
+import pegbook.sheet.DigScheduleSheet.HeapRow;
+import pegbook.sheet.DigScheduleSheet.SoilRow;
+import pegbook.sheet.DigScheduleSheet.ToolLine;
+
+/** The tables of the dig schedule, cell by cell. */
+record DigTables(Packet packet, Writing writing) {
+  private Texts texts() {
+    return writing.texts();
+  }
+
+  private Formats formats() {
+    return writing.formats();
+  }
+
+  private DigSchedule schedule() {
+    return packet.digSchedule();
+  }
+
+  private String none() {
+    return texts().say("dig-schedule.none");
+  }
+
+  List<DepthRow> depths() {
+    return schedule().rows().stream().map(this::depth).toList();
+  }
+
+  private DepthRow depth(Row row) {
+    Hole hole = row.hole();
+    return new DepthRow(
+        formats().count(row.order()),
+        hole.mark(),
+        formats().size(hole.diameter()),
+        formats().tape(hole.depth()),
+        hole.gravel().isMoreThan(Length.ZERO) ? formats().size(hole.gravel()) : none(),
+        formats().tape(hole.dug()),
+        hole.datumToUnderside().map(formats()::tape).orElse(unknown()),
+        hole.datumToBottom().map(formats()::tape).orElse(unknown()),
+        rule(hole.rule()));
+  }
+
+  private String unknown() {
+    return texts().say("dig-schedule.unknown");
+  }
+
+  /** Which rule won; the code's least depth is the code's only where it is in force. */
+  private String rule(Hole.DepthRule rule) {
+    if (rule == Hole.DepthRule.CODE_MINIMUM) {
+      boolean code = packet.job().place().isUnitedStates();
+      return texts().say(code ? "depth-targets.rule.code" : "depth-targets.rule.least");
+    }
+    return texts().say("depth-targets.rule." + rule.name().toLowerCase(Locale.ROOT));
+  }
+
+  DepthRow depthWorking() {
+    return new DepthRow(
+        "",
+        texts().say("dig-schedule.working"),
+        "",
+        number("depth-targets.target"),
+        "",
+        number("depth-targets.dug"),
+        number("depth-targets.datum-depth"),
+        "",
+        "");
+  }
+
+  private String number(String formula) {
+    return packet.workings().numberOf(formula).orElse("");
+  }
+
+  List<ChoiceRow> choices() {
+    return packet.depthTargets().choices().stream().map(this::choice).toList();
+  }
+
+  private ChoiceRow choice(DepthChoice choice) {
+    return new ChoiceRow(
+        formats().names(choice.marks()),
+        formats().tape(choice.least()),
+        choice.frost().map(formats()::tape).orElse(texts().say("dig-schedule.not-stated")),
+        choice.asked().map(formats()::tape).orElse(none()),
+        formats().tape(choice.target()),
+        rule(choice.rule()));
+  }
+
+  /** Holes that are alike, in the order of digging. */
+  private List<AlikeHoles> kinds() {
+    return AlikeHoles.of(schedule().rows().stream().map(Row::hole).toList());
+  }
+
+  List<ToolLine> tools() {
+    Map<List<String>, List<String>> marks = new LinkedHashMap<>();
+    for (Row row : schedule().rows()) {
+      List<String> steps = row.tools().stream().map(step -> step(step, row.hole())).toList();
+      marks.computeIfAbsent(steps, key -> new ArrayList<>()).add(row.hole().mark());
+    }
+    List<ToolLine> lines = new ArrayList<>();
+    marks.forEach(
+        (steps, names) ->
+            lines.add(
+                new ToolLine(
+                    formats().names(names),
+                    steps.isEmpty() ? List.of(texts().say("dig-schedule.no-tool")) : steps)));
+    return lines;
+  }
+
+  private String step(ToolStep step, Hole hole) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("tool", step.tool().name());
+    values.put("from", formats().tape(step.from()));
+    values.put("to", formats().tape(step.to()));
+    values.put("diameter", formats().size(hole.diameter()));
+    return texts().say("dig-schedule.step." + step.use().name().toLowerCase(Locale.ROOT), values);
+  }
+
+  List<SoilRow> soil() {
+    return kinds().stream().map(this::soil).toList();
+  }
+
+  private SoilRow soil(AlikeHoles kind) {
+    Row row = schedule().row(kind.first().mark());
+    return new SoilRow(
+        formats().names(kind.marks()),
+        formats().volume(row.bank()),
+        formats().volume(row.loose()),
+        formats().count(row.cartLoads()),
+        formats().mass(row.mass()),
+        hours(row.least(), row.most()));
+  }
+
+  SoilRow soilTotal() {
+    Totals totals = schedule().totals();
+    return new SoilRow(
+        texts()
+            .say("dig-schedule.total", Map.of("count", formats().count(schedule().rows().size()))),
+        formats().volume(totals.bank()),
+        formats().volume(totals.loose()),
+        formats().count(totals.cartLoads()),
+        formats().mass(totals.mass()),
+        hours(totals.least(), totals.most()));
+  }
+
+  SoilRow soilWorking() {
+    return new SoilRow(
+        texts().say("dig-schedule.working"),
+        number("dig-schedule.bank-volume"),
+        number("dig-schedule.loose-volume"),
+        number("dig-schedule.cart-loads"),
+        number("dig-schedule.spoil-mass"),
+        number("dig-schedule.most-time"));
+  }
+
+  String hours(Duration least, Duration most) {
+    return texts()
+        .say(
+            "dig-schedule.range",
+            Map.of("least", formats().hours(least), "most", formats().hours(most)));
+  }
+
+  List<HeapRow> heaps() {
+    return schedule().heapSpots().stream().map(this::heap).toList();
+  }
+
+  private HeapRow heap(HeapSpot spot) {
+    String use = spot.kind().name().toLowerCase(Locale.ROOT);
+    return new HeapRow(
+        texts()
+            .say("dig-schedule.heap." + use, Map.of("holes", formats().names(spot.heap().holes()))),
+        formats().distance(spot.heap().radius().times(2)),
+        formats().distance(spot.heap().height()),
+        spot.from(),
+        formats().distance(spot.distance()),
+        formats().roundAngle(spot.direction()));
+  }
+}

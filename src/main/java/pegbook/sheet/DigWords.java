@@ -1,0 +1,211 @@
+package pegbook.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import pegbook.calc.depthtargets.DepthChoice;
+import pegbook.calc.digschedule.DigSchedule;
+import pegbook.calc.digschedule.DigSchedule.Row;
+import pegbook.calc.digschedule.DugSoil;
+import pegbook.calc.digschedule.HeapSpot;
+import pegbook.figures.AlikeHoles;
+import pegbook.job.Frost;
+import pegbook.measure.Count;
+import pegbook.measure.Unit;
+import pegbook.measure.UnitSystem;
+import pegbook.packet.Packet;
+import pegbook.published.FootingDepth;
+import pegbook.published.WorkRange;
+
+/** The sentences of the dig schedule. */
+record DigWords(Packet packet, Writing writing) {
+  private Texts texts() {
+    return writing.texts();
+  }
+
+  private Formats formats() {
+    return writing.formats();
+  }
+
+  private DigSchedule schedule() {
+    return packet.digSchedule();
+  }
+
+  private String say(String key, Map<String, String> values) {
+    return texts().say("dig-schedule." + key, values);
+  }
+
+  private List<String> sentences(String prefix, Stream<String> keys) {
+    return keys.map(key -> texts().say("dig-schedule." + prefix + "." + key)).toList();
+  }
+
+  /** How many holes, how deep, how long. */
+  String lead() {
+    String depths =
+        AlikeHoles.of(schedule().rows().stream().map(Row::hole).toList()).stream()
+            .map(
+                kind ->
+                    say(
+                        "lead.kind",
+                        Map.of(
+                            "holes",
+                            formats().names(kind.marks()),
+                            "dug",
+                            formats().tape(kind.first().dug()))))
+            .distinct()
+            .collect(Collectors.joining("; "));
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("count", formats().count(schedule().rows().size()));
+    values.put("depths", depths);
+    values.put("least", formats().hours(schedule().totals().least()));
+    values.put("most", formats().hours(schedule().totals().most()));
+    return say("lead", values);
+  }
+
+  /** Where the datum line stands; empty without one. */
+  String line() {
+    return packet
+        .depthTargets()
+        .datum()
+        .map(
+            datum ->
+                say(
+                    "line",
+                    Map.of(
+                        "height",
+                        formats().tape(datum.height()),
+                        "clearance",
+                        formats().tape(datum.clearance()),
+                        "highest",
+                        datum.highest(),
+                        "working",
+                        packet.workings().numberOf("depth-targets.datum").orElse(""))))
+        .orElse("");
+  }
+
+  List<String> measuring() {
+    boolean levels = packet.depthTargets().datum().isPresent();
+    return sentences(
+        "measuring", levels ? Stream.of("rim", "gravel", "line") : Stream.of("rim", "gravel"));
+  }
+
+  /** Where the depths come from. */
+  List<String> choiceNotes() {
+    List<String> notes = new ArrayList<>();
+    FootingDepth least = FootingDepth.find("code-minimum");
+    boolean code = packet.job().place().isUnitedStates();
+    notes.add(
+        texts()
+            .say(
+                code ? "depth-targets.note.code" : "depth-targets.note.least",
+                Map.of(
+                    "least",
+                    formats().tape(least.least()),
+                    "source",
+                    new Sources(texts()).write(least.citation()))));
+    packet.job().ground().frost().ifPresent(frost -> notes.add(frost(frost)));
+    packet.depthTargets().choices().stream()
+        .filter(choice -> choice.exemption().isPresent())
+        .forEach(choice -> notes.add(exemption(choice)));
+    return notes;
+  }
+
+  private String frost(Frost frost) {
+    return texts()
+        .say(
+            "depth-targets.note.frost",
+            Map.of("frost", formats().tape(frost.depth()), "from", frost.from()));
+  }
+
+  private String exemption(DepthChoice choice) {
+    Frost.Exemption exemption = choice.exemption().orElseThrow();
+    return texts()
+        .say(
+            "depth-targets.note.exemption",
+            Map.of(
+                "holes",
+                formats().names(choice.marks()),
+                "who",
+                exemption.who(),
+                "when",
+                formats().date(exemption.when())));
+  }
+
+  /** What to do when the ground is not as expected. */
+  List<String> asDug() {
+    List<String> rules =
+        new ArrayList<>(
+            sentences("as-dug", Stream.of("line", "rock", "water", "soft", "too-deep")));
+    rules.add(
+        say(
+            "as-dug.moved",
+            Map.of("tolerance", formats().size(packet.job().layout().tolerance()))));
+    rules.addAll(sentences("as-dug", Stream.of("walls", "write")));
+    return rules;
+  }
+
+  /** How long carrying takes, and what a cart weighs. */
+  String carry() {
+    DugSoil soil = schedule().soil();
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("least", formats().hours(schedule().totals().carryLeast()));
+    values.put("most", formats().hours(schedule().totals().carryMost()));
+    values.put("cart", formats().volume(soil.cart()));
+    values.put("load", formats().mass(soil.cartLoad()));
+    values.put("working", packet.workings().numberOf("dig-schedule.total-loads").orElse(""));
+    return say("carry", values);
+  }
+
+  String heapLead() {
+    boolean tip =
+        schedule().heapSpots().stream().anyMatch(spot -> spot.kind() == HeapSpot.Kind.TIP);
+    boolean none = schedule().heapSpots().isEmpty();
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("cart", formats().volume(schedule().soil().cart()));
+    values.put("edge", formats().tape(schedule().edge().distance()));
+    values.put("source", new Sources(texts()).write(schedule().edge().source()));
+    return say(none ? "heaps.none" : tip ? "heaps.tip" : "heaps.beside", values);
+  }
+
+  /** What the numbers rest on. */
+  List<String> basis() {
+    DugSoil soil = schedule().soil();
+    Sources sources = new Sources(texts());
+    List<String> basis = new ArrayList<>();
+    basis.add(texts().say("dig-schedule.basis.drawn"));
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("swell", formats().quantity(soil.swell()));
+    values.put("source", sources.write(soil.swellSource()));
+    basis.add(say(soil.swellFromJob() ? "basis.swell-job" : "basis.swell", values));
+    values.put("weight", formats().density(soil.bank()));
+    values.put("source", sources.write(soil.weight().citation()));
+    basis.add(say("basis.weight", values));
+    Unit rate =
+        packet.job().heading().units() == UnitSystem.IMPERIAL
+            ? Unit.CUBIC_FOOT_PER_HOUR
+            : Unit.CUBIC_METRE_PER_HOUR;
+    int decimals = rate == Unit.CUBIC_FOOT_PER_HOUR ? 1 : 2;
+    values.put("rate", formats().in(soil.rate().upper(), rate, decimals));
+    values.put("source", sources.write(soil.rate().citation()));
+    basis.add(say("basis.rate", values));
+    schedule().rows().stream().map(Row::range).distinct().forEach(range -> basis.add(range(range)));
+    values.put("angle", formats().roundAngle(soil.angle()));
+    values.put("source", sources.write(soil.repose().citation()));
+    basis.add(say("basis.repose", values));
+    basis.add(texts().say("dig-schedule.basis.tools"));
+    return basis;
+  }
+
+  private String range(WorkRange range) {
+    return say(
+        "basis.range." + range.work(),
+        Map.of(
+            "least",
+            formats().quantity(new Count(range.least())),
+            "most",
+            formats().quantity(new Count(range.most()))));
+  }
+}

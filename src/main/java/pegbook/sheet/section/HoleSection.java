@@ -1,0 +1,263 @@
+package pegbook.sheet.section;
+
+import static pegbook.sheet.section.SectionFrame.SOIL_MM;
+import static pegbook.sheet.section.SectionFrame.box;
+
+import java.util.List;
+import pegbook.lettering.Lettering;
+import pegbook.measure.Length;
+import pegbook.measure.UnitSystem;
+import pegbook.sheet.drafting.Canvas;
+import pegbook.sheet.drafting.Dimension;
+import pegbook.sheet.drafting.DrawingScale;
+import pegbook.sheet.drafting.Extent;
+import pegbook.sheet.drafting.Fills;
+import pegbook.sheet.drafting.LabelPlacer;
+import pegbook.sheet.drafting.Wording;
+import pegbook.sheet.drawing.Drawing;
+import pegbook.sheet.drawing.Element;
+import pegbook.sheet.drawing.Pen;
+import pegbook.sheet.drawing.Spot;
+
+/**
+ * Draws the section through a hole: depths on its left, read from the ground; on its right what is
+ * read from the datum line, and the height of the top. A size too small for its dimension line is
+ * named by a label with a leader.
+ */
+public final class HoleSection {
+  /** Height of type, points. */
+  private static final double SIZE = 9;
+
+  /** Distances of the dimension lines from the hole's wall. */
+  private static final double FIRST_LINE_MM = 11;
+
+  private static final double NEXT_LINE_MM = 18;
+  private static final double LAST_LINE_MM = 25;
+
+  private static final double ACROSS_LINE_MM = 7;
+
+  /** A dimension wants this much more than its words. */
+  private static final double ROOM_MM = 4;
+
+  private static final double BACKFILL_SPACING_MM = 3.5;
+
+  private final SectionFrame at;
+  private final HoleWords words;
+  private final Canvas canvas;
+  private final LabelPlacer placer;
+
+  private HoleSection(SectionFrame at, HoleWords words, Lettering lettering) {
+    this.at = at;
+    this.words = words;
+    this.canvas = new Canvas(at.widthMm(), at.heightMm(), lettering);
+    this.placer = new LabelPlacer(canvas);
+  }
+
+  /**
+   * What the sections of a sheet share.
+   *
+   * @param widthMm of each drawing
+   */
+  public record Style(double widthMm, DrawingScale scale, Lettering lettering) {}
+
+  /**
+   * The largest scale at which the sections of all holes fit.
+   *
+   * @param widthMm of one drawing
+   * @param heightMm the most that one may take
+   */
+  public static DrawingScale scale(
+      UnitSystem units, List<HoleSizes> holes, double widthMm, double heightMm) {
+    double wide = holes.stream().mapToDouble(hole -> hole.diameter().metres()).max().orElse(0);
+    double tall =
+        holes.stream().mapToDouble(hole -> hole.dug().plus(hole.above()).metres()).max().orElse(0);
+    return DrawingScale.largestThatFits(
+            units,
+            new Extent(0, 0, wide, tall),
+            widthMm - SectionFrame.LEFT_MM - SectionFrame.RIGHT_MM,
+            heightMm - SectionFrame.BELOW_MM - SectionFrame.OVER_MM)
+        .orElseThrow(() -> new IllegalArgumentException("a hole too large for every scale"));
+  }
+
+  /**
+   * Draws one section.
+   *
+   * @param id of the drawing
+   * @param description what it shows, for readers who cannot see it
+   * @throws IllegalStateException when words have no room
+   */
+  public static Drawing draw(
+      String id, String description, HoleSizes sizes, HoleWords words, Style style) {
+    SectionFrame frame = new SectionFrame(sizes, style.scale(), style.widthMm());
+    HoleSection section = new HoleSection(frame, words, style.lettering());
+    section.fillings();
+    section.edges();
+    section.lines();
+    section.depths();
+    section.fromTheLine();
+    section.across();
+    section.materials();
+    return section.canvas.drawing(id, description);
+  }
+
+  private void fillings() {
+    HoleSizes sizes = at.sizes();
+    Fills.soil(canvas, at.soil());
+    if (sizes.gravel().isMoreThan(Length.ZERO)) {
+      Fills.gravel(canvas, box(at.left(), at.bottom(), at.right(), at.underside()));
+    }
+    double low = Math.min(at.ground(), at.top());
+    if (sizes.tubeFromBottom()) {
+      Fills.concrete(canvas, box(at.shaftLeft(), at.underside(), at.shaftRight(), low));
+      backfill(at.left(), at.shaftLeft());
+      backfill(at.shaftRight(), at.right());
+    } else {
+      Fills.concrete(canvas, box(at.left(), at.underside(), at.right(), low));
+    }
+    if (at.top() > at.ground()) {
+      Fills.concrete(canvas, box(at.shaftLeft(), at.ground(), at.shaftRight(), at.top()));
+    }
+  }
+
+  private void backfill(double from, double to) {
+    if (to > from) {
+      canvas.under(
+          new Element.Hatch(
+              box(from, at.underside(), to, at.ground()), 135, BACKFILL_SPACING_MM, Pen.HAIR));
+    }
+  }
+
+  private void edges() {
+    Fills.groundLine(canvas, new Spot(1, at.ground()), new Spot(at.left(), at.ground()));
+    Fills.groundLine(
+        canvas, new Spot(at.right(), at.ground()), new Spot(canvas.widthMm() - 1, at.ground()));
+    canvas.path(
+        List.of(
+            new Spot(at.left(), at.ground()),
+            new Spot(at.left(), at.bottom()),
+            new Spot(at.right(), at.bottom()),
+            new Spot(at.right(), at.ground())),
+        false,
+        Pen.THICK);
+    if (at.sizes().gravel().isMoreThan(Length.ZERO)) {
+      canvas.line(
+          new Spot(at.left(), at.underside()), new Spot(at.right(), at.underside()), Pen.MEDIUM);
+    }
+    boolean tube = at.sizes().tube().isPresent();
+    double foot = at.sizes().tubeFromBottom() ? at.underside() : Math.min(at.ground(), at.top());
+    Pen pen = tube ? Pen.HEAVY : Pen.MEDIUM;
+    canvas.line(new Spot(at.shaftLeft(), foot), new Spot(at.shaftLeft(), at.top()), pen);
+    canvas.line(new Spot(at.shaftRight(), foot), new Spot(at.shaftRight(), at.top()), pen);
+    canvas.line(
+        new Spot(at.shaftLeft(), at.top()), new Spot(at.shaftRight(), at.top()), Pen.MEDIUM);
+  }
+
+  /** The frost depth and the datum line, each named at its end. */
+  private void lines() {
+    at.sizes()
+        .frost()
+        .map(depth -> at.height(depth.negated()))
+        .ifPresent(
+            height -> {
+              Spot end = new Spot(at.right() + FIRST_LINE_MM - 3, height);
+              canvas.line(new Spot(at.left() - SOIL_MM - 1, height), end, Pen.MEDIUM.dashed());
+              place(words.frost(), end, 1, 0);
+            });
+    at.sizes()
+        .line()
+        .map(at::height)
+        .ifPresent(
+            height -> {
+              Spot begin = new Spot(2, height);
+              canvas.line(begin, new Spot(canvas.widthMm() - 2, height), Pen.THIN.boundary());
+              place(words.line(), new Spot(at.left() - FIRST_LINE_MM, height), 1, 90);
+            });
+  }
+
+  /** On the left, downwards from the ground. */
+  private void depths() {
+    boolean gravel = at.sizes().gravel().isMoreThan(Length.ZERO);
+    double first = gravel ? FIRST_LINE_MM : NEXT_LINE_MM;
+    upright(at.left(), at.ground(), at.underside(), -first, words.depth());
+    if (gravel) {
+      upright(at.left(), at.ground(), at.bottom(), -NEXT_LINE_MM, words.dug());
+    }
+    if (at.top() > at.ground()) {
+      double beside = at.right() + FIRST_LINE_MM - at.shaftRight();
+      upright(at.shaftRight(), at.top(), at.ground(), beside, words.top());
+    }
+  }
+
+  /** On the right, downwards from the datum line. */
+  private void fromTheLine() {
+    at.sizes()
+        .line()
+        .map(at::height)
+        .ifPresent(
+            line -> {
+              words
+                  .lineToUnderside()
+                  .ifPresent(
+                      value -> upright(at.right(), line, at.underside(), NEXT_LINE_MM, value));
+              words
+                  .lineToBottom()
+                  .ifPresent(value -> upright(at.right(), line, at.bottom(), LAST_LINE_MM, value));
+            });
+  }
+
+  /** A dimension downwards, its line to the right of the wall, or to its left when negative. */
+  private void upright(double x, double from, double to, double besideMm, String value) {
+    Spot begin = new Spot(x, from);
+    Spot end = new Spot(x, to);
+    boolean room = canvas.lettering().widthMm(value, SIZE, false) + ROOM_MM <= from - to;
+    if (!room || !Dimension.draw(canvas, begin, end, besideMm, value, SIZE)) {
+      place(value, new Spot(x, (from + to) / 2), SOIL_MM + 1, besideMm < 0 ? 180 : 0);
+    }
+  }
+
+  private void across() {
+    Spot left = new Spot(at.left(), at.bottom());
+    Spot right = new Spot(at.right(), at.bottom());
+    if (!Dimension.draw(canvas, left, right, -ACROSS_LINE_MM, words.diameter(), SIZE)) {
+      place(words.diameter(), right, 2, -45);
+    }
+    if (at.sizes().tube().isPresent()) {
+      Spot topLeft = new Spot(at.shaftLeft(), at.top());
+      Spot topRight = new Spot(at.shaftRight(), at.top());
+      if (!Dimension.draw(canvas, topLeft, topRight, ACROSS_LINE_MM, words.tube(), SIZE)) {
+        place(words.tube(), topRight, 2, 45);
+      }
+    }
+  }
+
+  private void materials() {
+    double middle = (at.left() + at.right()) / 2;
+    Spot concrete = new Spot(middle, (at.underside() + at.ground()) / 2);
+    inside(words.concrete(), concrete, at.shaftRight() - at.shaftLeft());
+    if (at.sizes().gravel().isMoreThan(Length.ZERO)) {
+      Spot gravel = new Spot(at.right() - 1.5, (at.bottom() + at.underside()) / 2);
+      place(words.gravel(), gravel, SOIL_MM + 2.5, -22.5);
+    }
+    if (at.sizes().tubeFromBottom()) {
+      Spot backfill =
+          new Spot((at.shaftRight() + at.right()) / 2, at.underside() * 0.4 + at.ground() * 0.6);
+      place(words.backfill(), backfill, SOIL_MM + 2, 22.5);
+    }
+  }
+
+  /** Words inside what they name when they fit there, else beside it. */
+  private void inside(String value, Spot middle, double widthMm) {
+    boolean fits = canvas.lettering().widthMm(value, SIZE, false) + 2 <= widthMm;
+    Element.Label label =
+        new Element.Label(middle, value, SIZE, Element.Anchor.CENTRE_MIDDLE, 0, false, true);
+    if (!fits || !canvas.write(label)) {
+      place(value, middle, widthMm / 2 + 2, 22.5);
+    }
+  }
+
+  private void place(String value, Spot target, double clearMm, double firstDegrees) {
+    if (!placer.place(Wording.of(value, SIZE), target, clearMm, firstDegrees)) {
+      throw new IllegalStateException("no room on a hole section for the words \"" + value + "\"");
+    }
+  }
+}

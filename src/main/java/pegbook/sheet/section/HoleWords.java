@@ -1,0 +1,33 @@
+package pegbook.sheet.section;
+
+import java.util.Optional;
+
+/**
+ * The words of a section, finished.
+ *
+ * @param diameter such as "hole 18″"
+ * @param depth of the concrete's underside
+ * @param dug depth to the bare bottom
+ * @param gravel its thickness, with its name
+ * @param top height of the concrete above the ground
+ * @param tube its diameter, with its name
+ * @param concrete name of the concrete
+ * @param backfill name of the soil filled in round a tube
+ * @param frost the frost depth
+ * @param line name of the datum line
+ * @param lineToUnderside from the line to the underside, where one number holds
+ * @param lineToBottom from the line to the bare bottom, where one number holds
+ */
+public record HoleWords(
+    String diameter,
+    String depth,
+    String dug,
+    String gravel,
+    String top,
+    String tube,
+    String concrete,
+    String backfill,
+    String frost,
+    String line,
+    Optional<String> lineToUnderside,
+    Optional<String> lineToBottom) {}
