@@ -76,6 +76,21 @@ final class Commands implements Runnable {
     return batch(places, templates).check();
   }
 
+  @Command(
+      name = "new",
+      description = "Writes a small valid job file to start from.",
+      mixinStandardHelpOptions = true)
+  int begin(
+      @Parameters(paramLabel = "NAME", description = "its name; the file is NAME.json") String name,
+      @Option(
+              names = "--input",
+              paramLabel = "FOLDER",
+              defaultValue = "input",
+              description = "where it goes; default: ${DEFAULT-VALUE}")
+          Path folder) {
+    return StartJob.write(folder, name, out, err);
+  }
+
   private Batch batch(List<Path> places, Optional<Path> templates) {
     List<Path> asked = places == null || places.isEmpty() ? List.of(Path.of("input")) : places;
     return new Batch(asked, Pegbook.of(templates), out, err);

@@ -4,6 +4,7 @@ import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DatumLine;
 import pegbook.calc.digschedule.DigSchedule;
+import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.figures.Result;
@@ -15,6 +16,7 @@ final class SubjectResults {
 
   static void write(JsonFigures json, Packet packet) {
     json.object("tapes", content -> tapes(content, packet.tapeTable()));
+    json.object("site", content -> site(content, packet.sitePlan()));
     json.quantity(
         "datumLineAboveBenchmarkMetres", packet.depthTargets().datum().map(DatumLine::height));
     json.list("holes", packet.depthTargets().holes(), ResultsJson::hole);
@@ -30,6 +32,26 @@ final class SubjectResults {
         "tasks",
         packet.results().stream().map(Result::tasks).flatMap(java.util.List::stream).toList(),
         ResultsJson::task);
+  }
+
+  private static void site(JsonFigures json, SitePlan plan) {
+    json.list("clearances", plan.clearances(), SubjectResults::clearance)
+        .list("ties", plan.ties(), SubjectResults::tie);
+  }
+
+  private static void clearance(JsonFigures json, SitePlan.Clearance clearance) {
+    json.text("keeper", clearance.keeper().name())
+        .text("mark", clearance.mark())
+        .text("feature", clearance.feature())
+        .quantity("distanceMetres", clearance.distance())
+        .quantity("requiredMetres", clearance.required())
+        .flag("breach", clearance.breach());
+  }
+
+  private static void tie(JsonFigures json, SitePlan.Tie tie) {
+    json.whole("number", tie.number()).text("mark", tie.mark());
+    ResultsJson.point(json, tie.from());
+    json.quantity("tapeMetres", tie.tape());
   }
 
   private static void tapes(JsonFigures json, TapeTable table) {
