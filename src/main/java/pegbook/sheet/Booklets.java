@@ -39,7 +39,7 @@ public final class Booklets {
     sheets.put("findings", Optional.of(FindingsSheet.of(packet, writing)));
     sheets.put("sitePlan", Optional.empty());
     sheets.put("tapeTable", Optional.empty());
-    sheets.put("digSchedule", Optional.empty());
+    sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("daySheets", Optional.empty());
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", Optional.of(SteelPlanSheet.of(packet, writing)));
@@ -56,7 +56,7 @@ public final class Booklets {
     sheets.put("cover", Optional.of(CoverSheet.of(packet, writing)));
     sheets.put("findings", Optional.of(FindingsSheet.of(packet, writing)));
     sheets.put("sitePlan", Optional.empty());
-    sheets.put("digSchedule", Optional.empty());
+    sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", Optional.of(SteelPlanSheet.of(packet, writing)));
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
