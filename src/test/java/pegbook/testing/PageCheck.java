@@ -8,6 +8,7 @@ public final class PageCheck {
   private static final List<PageRule> RULES =
       List.of(
           new TextOverText(),
+          new Crowding(),
           new CutText(),
           new LinesThroughText(),
           new CoveredText(),

@@ -13,6 +13,7 @@ import static pegbook.testing.Problem.Kind.SMALL_TYPE;
 import static pegbook.testing.Problem.Kind.SPLIT_ROW;
 import static pegbook.testing.Problem.Kind.TABLE_WITHOUT_HEAD;
 import static pegbook.testing.Problem.Kind.TEXT_COVERED;
+import static pegbook.testing.Problem.Kind.TEXT_CROWDED;
 import static pegbook.testing.Problem.Kind.TEXT_CUT;
 import static pegbook.testing.Problem.Kind.TEXT_ON_DRAWING;
 import static pegbook.testing.Problem.Kind.TEXT_ON_LINE;
@@ -52,6 +53,27 @@ class PageCheckTest {
     good(new TrialPdf().text(30, 200, 10, "one").text(30, 196, 10, "two"));
     bad(new TrialPdf().text(30, 200, 10, "one").text(32, 200.5, 10, "two"), TEXT_OVER_TEXT);
     bad(new TrialPdf().text(30, 200, 10, "same").text(30, 200, 10, "same"), TEXT_OVER_TEXT);
+  }
+
+  @Test
+  void textsOfTwoCellsThatReadAsOneAreBad() throws IOException {
+    String row = "Table/TBody/TR/";
+    good(new TrialPdf().tagged(row + "TD 1", 30, 200, "12").tagged(row + "TD 2", 40, 200, "34"));
+    bad(
+        new TrialPdf().tagged(row + "TD", 30, 200, "12").tagged(row + "TD", 34.6, 200, "34"),
+        TEXT_CROWDED);
+    TrialPdf drawn = new TrialPdf();
+    bad(
+        drawn.drawing(
+            30,
+            100,
+            60,
+            60,
+            content -> {
+              drawn.label(content, 10, 20, 10, "S1");
+              drawn.label(content, 14, 20, 10, "S2");
+            }),
+        TEXT_CROWDED);
   }
 
   @Test

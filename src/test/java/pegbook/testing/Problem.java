@@ -12,6 +12,7 @@ public record Problem(int page, Kind kind, String detail) {
   /** What can be wrong. */
   public enum Kind {
     TEXT_OVER_TEXT,
+    TEXT_CROWDED,
     TEXT_CUT,
     TEXT_ON_LINE,
     TEXT_STRUCK,
