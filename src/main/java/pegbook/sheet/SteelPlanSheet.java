@@ -18,9 +18,6 @@ import pegbook.measure.UnitSystem;
 import pegbook.packet.Packet;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Spot;
-import pegbook.sheet.steel.BarShape;
-import pegbook.sheet.steel.CageElevation;
-import pegbook.sheet.steel.CageSection;
 
 /**
  * Steel: each kind of cage with its drawings, the bar list, what to buy.

@@ -1,4 +1,4 @@
-package pegbook.sheet.steel;
+package pegbook.sheet;
 
 import java.util.List;
 import java.util.Map;
@@ -11,7 +11,6 @@ import pegbook.figures.Hole;
 import pegbook.geometry.Point;
 import pegbook.job.Tube;
 import pegbook.measure.Length;
-import pegbook.sheet.Writing;
 import pegbook.sheet.drafting.Canvas;
 import pegbook.sheet.drafting.Dimension;
 import pegbook.sheet.drafting.DrawingScale;
@@ -25,7 +24,7 @@ import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
 
 /** A footing cut upright, to scale: soil, gravel, concrete, and the steel seen from the side. */
-public final class CageElevation {
+final class CageElevation {
   private static final double TYPE = 9;
 
   /** Room for the dimension lines on the left, and for labels on the right. */
@@ -81,7 +80,7 @@ public final class CageElevation {
    *
    * @param size width on paper, and the greatest height
    */
-  public static Drawing of(Writing writing, Hole hole, Cage cage, String id, Spot size) {
+  static Drawing of(Writing writing, Hole hole, Cage cage, String id, Spot size) {
     CageElevation elevation = new CageElevation(writing, hole, cage, size);
     elevation.draw();
     return elevation.canvas.drawing(id, elevation.description());

@@ -1,10 +1,9 @@
-package pegbook.sheet.steel;
+package pegbook.sheet;
 
 import java.util.Map;
 import java.util.Optional;
 import pegbook.calc.steelplan.SteelPlan.BarLine;
 import pegbook.calc.steelplan.SteelPlan.Rings;
-import pegbook.sheet.Writing;
 import pegbook.sheet.drafting.Canvas;
 import pegbook.sheet.drafting.Spots;
 import pegbook.sheet.drawing.Drawing;
@@ -13,9 +12,9 @@ import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
 
 /** The shape of a bar with the lengths that its bender needs; not to scale. */
-public final class BarShape {
+final class BarShape {
   /** Width of the drawing on paper. */
-  public static final double WIDTH_MM = 66;
+  static final double WIDTH_MM = 66;
 
   private static final double STRAIGHT_HEIGHT_MM = 9;
   private static final double RING_HEIGHT_MM = 23;
@@ -26,7 +25,7 @@ public final class BarShape {
   private BarShape() {}
 
   /** A line of the bar list; rings where it is bent. */
-  public static Drawing of(Writing writing, BarLine line, Optional<Rings> rings, String id) {
+  static Drawing of(Writing writing, BarLine line, Optional<Rings> rings, String id) {
     return rings
         .map(ring -> ring(writing, line, ring, id))
         .orElseGet(() -> straight(writing, line, id));

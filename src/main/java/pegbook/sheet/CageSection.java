@@ -1,4 +1,4 @@
-package pegbook.sheet.steel;
+package pegbook.sheet;
 
 import java.util.List;
 import java.util.Map;
@@ -7,7 +7,6 @@ import pegbook.calc.steelplan.SteelPlan.Rings;
 import pegbook.figures.BarPiece;
 import pegbook.geometry.Point;
 import pegbook.measure.Length;
-import pegbook.sheet.Writing;
 import pegbook.sheet.drafting.Canvas;
 import pegbook.sheet.drafting.Dimension;
 import pegbook.sheet.drafting.DrawingScale;
@@ -21,7 +20,7 @@ import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
 
 /** A cage cut across, to scale: concrete, ring with its hooks, vertical bars, cover. */
-public final class CageSection {
+final class CageSection {
   private static final double TYPE = 9;
   private static final double LEFT_MM = 6;
   private static final double LABELS_MM = 34;
@@ -52,7 +51,7 @@ public final class CageSection {
   }
 
   /** The section of a cage, so wide on paper. */
-  public static Drawing of(Writing writing, Cage cage, String id, double widthMm) {
+  static Drawing of(Writing writing, Cage cage, String id, double widthMm) {
     CageSection section = new CageSection(writing, cage, widthMm);
     section.draw();
     return section.canvas.drawing(id, section.description());

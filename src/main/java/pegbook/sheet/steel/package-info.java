@@ -1,5 +1,0 @@
-/** Drawings of reinforcement: sections, elevations, shapes of bars. */
-@NullMarked
-package pegbook.sheet.steel;
-
-import org.jspecify.annotations.NullMarked;
