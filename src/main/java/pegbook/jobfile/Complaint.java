@@ -22,6 +22,7 @@ enum Complaint {
   NOT_UTF8,
   NOT_AN_OBJECT,
   TOO_DEEP,
+  TOO_LONG,
   DUPLICATE_KEY,
   MANY,
   // Its syntax.

@@ -110,7 +110,7 @@ final class Fields {
   }
 
   private static String names(List<? extends Key<?>> keys) {
-    return keys.stream().map(key -> Shown.quoted(key.name())).collect(Collectors.joining(", "));
+    return quoted(keys.stream().<String>map(Key::name).toList());
   }
 
   /** The object itself. */
@@ -132,14 +132,17 @@ final class Fields {
   }
 
   private void refuse(String name, Node.Entry entry, List<String> known) {
-    String all = known.stream().map(Shown::quoted).collect(Collectors.joining(", "));
     String wayOut =
         NearestWord.among(known, name)
             .map(nearest -> Complaint.phrase("write", Map.of("texts", Shown.quoted(nearest))))
-            .orElseGet(() -> Complaint.phrase("known.keys", Map.of("keys", all)));
+            .orElseGet(() -> Complaint.phrase("known.keys", Map.of("keys", quoted(known))));
     Map<String, String> words = Map.of("write", wayOut);
     report.complain(
         entry.keyAt(), entry.value().path(), Shown.quoted(name), Complaint.KEY_UNKNOWN, words);
+  }
+
+  private static String quoted(List<String> names) {
+    return names.stream().map(Shown::quoted).collect(Collectors.joining(", "));
   }
 
   private void read(Key<?> key) {

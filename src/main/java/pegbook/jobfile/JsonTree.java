@@ -20,6 +20,9 @@ import java.util.TreeMap;
 final class JsonTree {
   static final int MOST_LEVELS = 12;
 
+  /** Keys of an object, items of a list: more than any part of a job may have. */
+  static final int MOST_ENTRIES = 1000;
+
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
           // The size of the file is the limit; depth is counted here, to say where it is passed.
@@ -93,8 +96,7 @@ final class JsonTree {
     Location at = place(parser.currentTokenLocation());
     places.put(path, at);
     if (level > MOST_LEVELS) {
-      report.complain(at, path, "one more", Complaint.TOO_DEEP, Map.of("most", "" + MOST_LEVELS));
-      throw new UnreadableException();
+      throw tooMuch(at, path, Complaint.TOO_DEEP, MOST_LEVELS);
     }
     return switch (parser.currentToken()) {
       case START_OBJECT -> section(path, at, level);
@@ -109,9 +111,13 @@ final class JsonTree {
       throws IOException, UnreadableException {
     Map<String, Node.Entry> entries = new LinkedHashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
+      if (entries.size() == MOST_ENTRIES) {
+        throw tooMuch(at, path, Complaint.TOO_LONG, MOST_ENTRIES);
+      }
       String key = parser.currentName();
       Location keyAt = place(parser.currentTokenLocation());
-      String keyPath = path.isEmpty() ? key : path + "." + key;
+      String shown = Shown.bare(key);
+      String keyPath = path.isEmpty() ? shown : path + "." + shown;
       Node.Entry first = entries.get(key);
       parser.nextToken();
       if (first != null) {
@@ -133,9 +139,17 @@ final class JsonTree {
   private Node row(String path, Location at, int level) throws IOException, UnreadableException {
     List<Node> items = new ArrayList<>();
     while (parser.nextToken() != JsonToken.END_ARRAY) {
+      if (items.size() == MOST_ENTRIES) {
+        throw tooMuch(at, path, Complaint.TOO_LONG, MOST_ENTRIES);
+      }
       items.add(value(path + "[" + items.size() + "]", level + 1));
     }
     return new Node.Row(path, at, items);
+  }
+
+  private UnreadableException tooMuch(Location at, String path, Complaint complaint, int most) {
+    report.complain(at, path, "more", complaint, Map.of("most", Integer.toString(most)));
+    return new UnreadableException();
   }
 
   private Location place(JsonLocation at) {

@@ -17,6 +17,12 @@ record LevelsValue(QuantityValue<Length> level) implements Value<Map<String, Len
       report.complain(node, Complaint.TYPE, Map.of("kind", called()));
       return Optional.empty();
     }
+    if (section.entries().size() > JobMarks.MOST) {
+      String found = section.entries().size() + " marks";
+      Map<String, String> most = Map.of("most", Integer.toString(JobMarks.MOST));
+      report.complain(node.at(), node.path(), found, Complaint.MARKS_TOO_MANY, most);
+      return Optional.empty();
+    }
     Map<String, Length> levels = new LinkedHashMap<>();
     section
         .entries()

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import pegbook.geometry.Point;
 import pegbook.job.Layout.Baseline;
 import pegbook.measure.Length;
@@ -13,6 +14,8 @@ import pegbook.measure.UnitSystem;
 final class MarkChecks {
   /** A pier farther from the centre than this does not belong to the structure. */
   static final Length FARTHEST = Length.ofFeet(300);
+
+  private static final Pattern A_PIERS_NAME = Pattern.compile("piers(\\[\\d+](\\.id)?)?");
 
   private MarkChecks() {}
 
@@ -59,7 +62,9 @@ final class MarkChecks {
 
   private static void nameLevels(JobMarks marks, Report report) {
     Optional<Fields> ground = report.object("ground");
-    if (ground.isPresent() && ground.get().node(GroundKeys.LEVELS) instanceof Node.Section levels) {
+    if (ground.isPresent()
+        && ground.get().node(GroundKeys.LEVELS) instanceof Node.Section levels
+        && levels.entries().size() <= JobMarks.MOST) {
       levels
           .entries()
           .forEach(
@@ -76,10 +81,7 @@ final class MarkChecks {
     if (names.isEmpty() || names.get().contains(mark)) {
       return;
     }
-    boolean aPierIsRefused =
-        marks.piers().stream().anyMatch(pier -> pier.isRefused(PierKeys.ID))
-            || report.isRefused(JobKeys.PIERS.name());
-    if (mark.startsWith("P") && aPierIsRefused) {
+    if (mark.startsWith("P") && report.hasProblemAt(A_PIERS_NAME)) {
       return;
     }
     Map<String, String> words = Map.of("marks", range(names.get()));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import pegbook.job.Default;
 import pegbook.measure.Length;
 import pegbook.measure.LengthNotation;
@@ -49,9 +50,9 @@ final class Report {
             complaint.wayOut(words)));
   }
 
-  /** Whether a problem was found at exactly this path. */
-  boolean isRefused(String path) {
-    return problems.stream().anyMatch(problem -> problem.path().equals(path));
+  /** Whether a problem was found at a path of this form. */
+  boolean hasProblemAt(Pattern path) {
+    return problems.stream().anyMatch(problem -> path.matcher(problem.path()).matches());
   }
 
   /** A length as one types it into a job file. */

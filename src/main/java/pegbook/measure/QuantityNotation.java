@@ -90,7 +90,7 @@ public final class QuantityNotation<Q> {
         return new Unclear<>(fault, plain.substring(unitAt), List.of());
       }
       parts.add(new Part<>(number.get(), unit.get()));
-      at = skipHyphen(plain, unitAt + unit.get().lengthAt(plain, unitAt));
+      at = skipJoint(plain, unitAt + unit.get().lengthAt(plain, unitAt));
     } while (at < plain.length());
     return sum(parts, negative);
   }
@@ -163,10 +163,11 @@ public final class QuantityNotation<Q> {
         .max((one, other) -> Integer.compare(one.lengthAt(plain, at), other.lengthAt(plain, at)));
   }
 
-  private static int skipHyphen(String plain, int at) {
+  /** Past the hyphen or comma that may stand between two parts, as in {@code 3'-6"}. */
+  private static int skipJoint(String plain, int at) {
     int next = skipSpace(plain, at);
-    boolean hyphen = next < plain.length() - 1 && plain.charAt(next) == '-';
-    return hyphen ? skipSpace(plain, next + 1) : next;
+    boolean joint = next < plain.length() - 1 && "-,".indexOf(plain.charAt(next)) >= 0;
+    return joint ? skipSpace(plain, next + 1) : next;
   }
 
   private static int skipSpace(String plain, int at) {

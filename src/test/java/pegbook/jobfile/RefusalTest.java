@@ -86,7 +86,12 @@ class RefusalTest {
         cases().stream().map(Case::kind).collect(Collectors.toCollection(TreeSet::new));
     // These need bytes or a file name, or more text than a case should hold; see below.
     provoked.addAll(
-        List.of(Complaint.FILE_TOO_LARGE, Complaint.FILE_NAME, Complaint.NOT_UTF8, Complaint.MANY));
+        List.of(
+            Complaint.FILE_TOO_LARGE,
+            Complaint.FILE_NAME,
+            Complaint.NOT_UTF8,
+            Complaint.MANY,
+            Complaint.TOO_LONG));
 
     assertThat(provoked).containsExactly(Complaint.values());
   }
@@ -167,6 +172,25 @@ class RefusalTest {
         .isEqualTo(
             "x.json:100: expected a job file, found 52 more problems; mend the first 100 and read"
                 + " it again");
+  }
+
+  @Test
+  void refusesEndlessListsAndObjectsAtOnce() {
+    String list = "{\n\"tools\": [" + "1, ".repeat(300_000) + "1]}";
+    String object = "{" + "\"a\": 1, ".repeat(3) + distinctKeys(50_000) + "\"z\": 1}";
+
+    assertThat(messages("x.json", list.getBytes(StandardCharsets.UTF_8)))
+        .containsExactly(
+            "x.json:2 tools: expected at most 1000 keys or items in one { } or [ ], found more");
+    assertThat(messages("x.json", object.getBytes(StandardCharsets.UTF_8)))
+        .hasSize(3)
+        .contains("x.json:1: expected at most 1000 keys or items in one { } or [ ], found more");
+  }
+
+  private static String distinctKeys(int count) {
+    return java.util.stream.IntStream.range(0, count)
+        .mapToObj(i -> "\"k" + i + "\": 1, ")
+        .collect(Collectors.joining());
   }
 
   private static byte[] sound() {

@@ -41,6 +41,8 @@ class UnitFactorsTest {
           Map.entry(Unit.LITRE, Units.LITRE),
           Map.entry(Unit.CUBIC_FOOT, FOOT.pow(3)),
           Map.entry(Unit.CUBIC_YARD, YARD.pow(3)),
+          // A United States gallon is 231 cubic inches, a pint an eighth of it.
+          Map.entry(Unit.US_PINT, INCH.pow(3).multiply(231).divide(8)),
           Map.entry(Unit.KILOGRAM, Units.KILOGRAM),
           Map.entry(Unit.POUND, POUND),
           Map.entry(Unit.KILOGRAM_PER_METRE, Units.KILOGRAM.divide(Units.METRE)),
