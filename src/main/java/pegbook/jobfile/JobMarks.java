@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pegbook.geometry.Figure;
-import pegbook.geometry.Grid;
-import pegbook.geometry.Outlines;
 import pegbook.job.Outline;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
@@ -35,25 +33,11 @@ record JobMarks(
                         fields.isRefused(LayoutKeys.SUPPORT_INSET)
                             || fields.isRefused(LayoutKeys.CENTRE_TO_FIRST_MARK));
     Optional<Figure> figure =
-        known && supports(outline.get()) <= MOST
+        known && outline.get().supportCount() <= MOST
             ? figure(outline.get(), layout.get())
             : Optional.empty();
-    boolean misfit = known && supports(outline.get()) <= MOST && figure.isEmpty();
+    boolean misfit = known && outline.get().supportCount() <= MOST && figure.isEmpty();
     return new JobMarks(outline, figure, misfit, piers(report));
-  }
-
-  /** How many supports an outline has. */
-  static int supports(Outline outline) {
-    if (outline instanceof Outline.Regular regular) {
-      return regular.sides();
-    } else if (outline instanceof Outline.Rectangle rectangle) {
-      return rectangle.columns() * rectangle.rows();
-    } else if (outline instanceof Outline.Circle circle) {
-      return circle.posts();
-    } else if (outline instanceof Outline.Free free) {
-      return free.supports().orElse(free.corners()).size();
-    }
-    return 8;
   }
 
   /** The names of all marks, where they are known. */
@@ -62,7 +46,7 @@ record JobMarks(
       return Optional.empty();
     }
     List<String> names = new ArrayList<>();
-    for (int i = 1; i <= supports(outline.get()); i++) {
+    for (int i = 1; i <= outline.get().supportCount(); i++) {
       names.add("S" + i);
     }
     piers.stream().flatMap(pier -> pier.find(PierKeys.ID).stream()).distinct().forEach(names::add);
@@ -79,20 +63,10 @@ record JobMarks(
 
   private static Optional<Figure> figure(Outline outline, Fields layout) {
     Length inset = layout.findOrDefault(LayoutKeys.SUPPORT_INSET).orElseThrow();
-    Optional<Angle> given = layout.find(LayoutKeys.CENTRE_TO_FIRST_MARK);
-    Angle azimuth = layout.findOrDefault(LayoutKeys.CENTRE_TO_FIRST_MARK).orElseThrow();
-    if (outline instanceof Outline.Regular regular) {
-      return Outlines.regular(regular.sides(), regular.acrossCorners(), inset, azimuth);
-    } else if (outline instanceof Outline.Rectangle rectangle) {
-      Grid grid = new Grid(rectangle.columns(), rectangle.rows());
-      return Outlines.rectangle(rectangle.length(), rectangle.width(), grid, inset, azimuth);
-    } else if (outline instanceof Outline.ChamferedRectangle cut) {
-      return Outlines.chamferedRectangle(cut.length(), cut.width(), cut.cut(), inset, azimuth);
-    } else if (outline instanceof Outline.Circle circle) {
-      return Outlines.circle(circle.diameter(), circle.posts(), inset, azimuth);
-    } else if (outline instanceof Outline.Free free) {
-      return Outlines.free(free.corners(), free.supports(), inset, given);
-    }
-    throw new IllegalStateException("an outline without a figure");
+    Optional<Angle> azimuth =
+        outline instanceof Outline.Free
+            ? layout.find(LayoutKeys.CENTRE_TO_FIRST_MARK)
+            : layout.findOrDefault(LayoutKeys.CENTRE_TO_FIRST_MARK);
+    return outline.figure(inset, azimuth);
   }
 }

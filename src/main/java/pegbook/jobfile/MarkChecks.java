@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import pegbook.geometry.Point;
 import pegbook.job.Layout.Baseline;
+import pegbook.job.Outline;
 import pegbook.measure.Length;
 import pegbook.measure.UnitSystem;
 
@@ -29,7 +30,7 @@ final class MarkChecks {
   }
 
   private static void countMarks(JobMarks marks, Report report) {
-    int count = marks.outline().map(JobMarks::supports).orElse(0) + marks.piers().size();
+    int count = marks.outline().map(Outline::supportCount).orElse(0) + marks.piers().size();
     if (count > JobMarks.MOST) {
       Node at = node(report, "layout", LayoutKeys.OUTLINE);
       Map<String, String> most = Map.of("most", Integer.toString(JobMarks.MOST));

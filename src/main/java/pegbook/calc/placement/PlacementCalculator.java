@@ -10,8 +10,6 @@ import pegbook.figures.PlacedMark;
 import pegbook.figures.Placement;
 import pegbook.figures.Working;
 import pegbook.geometry.Figure;
-import pegbook.geometry.Grid;
-import pegbook.geometry.Outlines;
 import pegbook.geometry.Point;
 import pegbook.geometry.Polygon;
 import pegbook.job.Job;
@@ -54,7 +52,9 @@ public final class PlacementCalculator {
 
   private Placement place() {
     Figure figure =
-        figure(job.layout())
+        job.layout()
+            .outline()
+            .figure(job.layout().supportInset(), job.layout().centreToFirstMark())
             .orElseThrow(() -> new IllegalArgumentException("no room for the supports' inset"));
     List<PlacedMark> marks = new ArrayList<>();
     for (Point at : supports(figure)) {
@@ -66,27 +66,6 @@ public final class PlacementCalculator {
 
   private PlacedMark mark(String id, MarkKind kind, Point at) {
     return new PlacedMark(id, kind, at, Optional.ofNullable(job.ground().levels().get(id)));
-  }
-
-  private static Optional<Figure> figure(Layout layout) {
-    Length inset = layout.supportInset();
-    Outline outline = layout.outline();
-    if (outline instanceof Outline.Free free) {
-      return Outlines.free(free.corners(), free.supports(), inset, layout.centreToFirstMark());
-    }
-    Angle azimuth = azimuth(layout);
-    if (outline instanceof Outline.Regular regular) {
-      return Outlines.regular(regular.sides(), regular.acrossCorners(), inset, azimuth);
-    }
-    if (outline instanceof Outline.Rectangle rectangle) {
-      Grid grid = new Grid(rectangle.columns(), rectangle.rows());
-      return Outlines.rectangle(rectangle.length(), rectangle.width(), grid, inset, azimuth);
-    }
-    if (outline instanceof Outline.ChamferedRectangle cut) {
-      return Outlines.chamferedRectangle(cut.length(), cut.width(), cut.cut(), inset, azimuth);
-    }
-    Outline.Circle circle = (Outline.Circle) outline;
-    return Outlines.circle(circle.diameter(), circle.posts(), inset, azimuth);
   }
 
   private static Angle azimuth(Layout layout) {
