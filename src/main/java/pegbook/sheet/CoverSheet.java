@@ -57,7 +57,7 @@ public record CoverSheet(
         issue(packet.job().heading(), writing),
         place(packet.job(), writing),
         figures(packet, writing),
-        FindingsSheet.of(packet, writing).counts(),
+        FindingsSheet.tallies(packet, writing),
         picture.drawing(),
         picture.scale());
   }

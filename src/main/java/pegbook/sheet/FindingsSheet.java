@@ -56,23 +56,33 @@ public record FindingsSheet(
     for (Finding finding : packet.findings()) {
       boxes.add(box(number(boxes.size() + 1), finding, writing));
     }
-    List<Tally> counts = new ArrayList<>();
     List<Group> groups = new ArrayList<>();
     for (Finding.Kind kind : Finding.Kind.values()) {
       String name = name(kind);
       List<Box> some = boxes.stream().filter(box -> box.kind().equals(name)).toList();
-      counts.add(
-          new Tally(
-              name,
-              texts.say("finding-kind." + name),
-              writing.formats().count(some.size()),
-              texts.say("findings.meaning." + name)));
       if (!some.isEmpty()) {
         groups.add(new Group(name, texts.say("findings.group." + name), some));
       }
     }
     List<Row> rows = boxes.stream().map(FindingsSheet::row).toList();
-    return new FindingsSheet(texts.say("findings.title"), counts, rows, groups, boxes.isEmpty());
+    return new FindingsSheet(
+        texts.say("findings.title"), tallies(packet, writing), rows, groups, boxes.isEmpty());
+  }
+
+  /** How many findings of each kind the packet has. */
+  static List<Tally> tallies(Packet packet, Writing writing) {
+    Texts texts = writing.texts();
+    List<Tally> tallies = new ArrayList<>();
+    for (Finding.Kind kind : Finding.Kind.values()) {
+      long count = packet.findings().stream().filter(one -> one.kind() == kind).count();
+      tallies.add(
+          new Tally(
+              name(kind),
+              texts.say("finding-kind." + name(kind)),
+              writing.formats().count(count),
+              texts.say("findings.meaning." + name(kind))));
+    }
+    return List.copyOf(tallies);
   }
 
   private static Row row(Box box) {

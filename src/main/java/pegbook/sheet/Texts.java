@@ -81,6 +81,15 @@ public final class Texts {
     return Collections.unmodifiableSet(byKey.keySet());
   }
 
+  /** The words under a key, placeholders and all. */
+  String raw(String key) {
+    String words = byKey.get(key);
+    if (words == null) {
+      throw new IllegalArgumentException("texts: nothing stands under \"" + key + "\"");
+    }
+    return words;
+  }
+
   public boolean has(String key) {
     return byKey.containsKey(key);
   }
@@ -100,10 +109,7 @@ public final class Texts {
    * @throws IllegalArgumentException when there are none, or a placeholder has no value
    */
   public String say(String key, Map<String, String> values) {
-    String words = byKey.get(key);
-    if (words == null) {
-      throw new IllegalArgumentException("texts: nothing stands under \"" + key + "\"");
-    }
+    String words = raw(key);
     Matcher matcher = PLACEHOLDER.matcher(words);
     StringBuilder said = new StringBuilder();
     while (matcher.find()) {

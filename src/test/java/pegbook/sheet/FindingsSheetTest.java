@@ -34,7 +34,8 @@ class FindingsSheetTest {
     assertThat(boxes(sheet))
         .extracting(FindingsSheet.Box::kind)
         .isSortedAccordingTo(
-            java.util.Comparator.comparingInt(kind -> List.of("stop", "ask", "note").indexOf(kind)));
+            java.util.Comparator.comparingInt(
+                kind -> List.of("stop", "ask", "note").indexOf(kind)));
   }
 
   @ParameterizedTest

@@ -64,9 +64,7 @@ class SafetyNotesSheetTest {
 
   /** Each colour prints the use that the code gives it. */
   @ParameterizedTest
-  @CsvFileSource(
-      resources = "/pegbook/safety/marking-colours.csv",
-      useHeadersInDisplayName = true)
+  @CsvFileSource(resources = "/pegbook/safety/marking-colours.csv", useHeadersInDisplayName = true)
   void coloursPrintTheirPublishedUse(String colour, String use) {
     TrialPacket trial = TrialPacket.examples().findFirst().orElseThrow();
     SafetyNotesSheet.Colour printed =

@@ -5,8 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
@@ -18,10 +19,13 @@ import pegbook.render.TemplateFolder;
 import pegbook.sheet.Texts;
 import pegbook.sheet.Writing;
 
-/** A packet computed from an example or a made-up job, with all that its sheets are written with. */
+/**
+ * A packet computed from an example or a made-up job, with all that its sheets are written with.
+ */
 public record TrialPacket(String name, Packet packet) {
   private static final TemplateFolder FOLDER =
       TemplateFolder.of(Optional.of(Path.of("templates")), Optional.empty());
+  private static final List<TrialPacket> MADE = new ArrayList<>();
   private static final FontLettering LETTERING = new FontLettering(new Faces(FOLDER::bytes));
 
   /** The packet's words. */
@@ -43,14 +47,14 @@ public record TrialPacket(String name, Packet packet) {
     }
   }
 
-  /** Packets of so many made-up jobs. */
-  public static Stream<TrialPacket> made(int count) {
-    return IntStream.range(0, count)
-        .mapToObj(
-            number ->
-                of(
-                    "made " + number,
-                    JobMaker.text(number).getBytes(StandardCharsets.UTF_8)));
+  /** Packets of so many made-up jobs; computed once in a process. */
+  public static synchronized Stream<TrialPacket> made(int count) {
+    while (MADE.size() < count) {
+      int number = MADE.size();
+      byte[] text = JobMaker.text(number).getBytes(StandardCharsets.UTF_8);
+      MADE.add(of("made " + number, text));
+    }
+    return List.copyOf(MADE.subList(0, count)).stream();
   }
 
   /** The packet of a job in {@code input/}. */

@@ -90,7 +90,13 @@ public final class StartConditionsCalculator {
             ? List.of(UTILITIES_FIRST)
             : LocalRules.of(job.place().country(), LocalRules.Topic.UTILITIES);
     return new Finding(
-        kind, id, List.of(), "place.utilities", Map.of(), Decider.UTILITY_SERVICE, sources);
+        kind,
+        id,
+        List.of(),
+        "place.utilities",
+        Map.of(),
+        Decider.UTILITY_SERVICE,
+        sources.isEmpty() ? List.of(Citation.COMMON_PRACTICE) : sources);
   }
 
   private static Optional<Finding> use(Optional<Floor> floor) {

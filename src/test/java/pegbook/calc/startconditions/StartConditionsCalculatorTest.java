@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.EnumSource.Mode;
+import org.junit.jupiter.params.provider.ValueSource;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
@@ -58,6 +59,18 @@ class StartConditionsCalculatorTest {
     assertThat(finding.arguments())
         .containsEntry("holes", Argument.of(2))
         .containsEntry("deepest", Argument.of(Length.ofInches(58)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"US", "GB", "NO"})
+  void everyFindingHasASource(String country) {
+    List<Finding> findings =
+        findings(
+            site -> {
+              site.country = country;
+              site.utilities = Optional.empty();
+            });
+    assertThat(findings).allSatisfy(one -> assertThat(one.citations()).isNotEmpty());
   }
 
   /** The life of marks is a State's: 30 days in the one that was read. */
