@@ -16,8 +16,7 @@ import pegbook.sheet.drafting.Dimension;
 import pegbook.sheet.drafting.DrawingScale;
 import pegbook.sheet.drafting.Extent;
 import pegbook.sheet.drafting.Fills;
-import pegbook.sheet.drafting.LabelPlacer;
-import pegbook.sheet.drafting.Wording;
+import pegbook.sheet.drafting.Spots;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Element;
 import pegbook.sheet.drawing.Pen;
@@ -27,11 +26,11 @@ import pegbook.sheet.drawing.Spot;
 final class CageElevation {
   private static final double TYPE = 9;
 
-  /** Room for the dimension lines on the left, and for labels on the right. */
-  private static final double LEFT_MM = 22;
+  /** Room for the dimension lines on the left, and for marks on the right. */
+  private static final double LEFT_MM = 20;
 
-  private static final double RIGHT_MM = 24;
-  private static final double SOIL_MM = 6;
+  private static final double RIGHT_MM = 9;
+  private static final double SOIL_MM = 5;
   private static final double ABOVE_MM = 6;
   private static final double BELOW_MM = 18;
 
@@ -104,6 +103,10 @@ final class CageElevation {
   }
 
   private void draw() {
+    canvas.writeFixed(
+        text(
+            new Spot(2, 2),
+            writing.texts().say("steel-plan.drawing.elevation", Map.of("scale", scale.text()))));
     soil();
     if (underside > bottom) {
       Fills.gravel(canvas, box(half(hole.diameter()), bottom, underside));
@@ -112,10 +115,6 @@ final class CageElevation {
     steel();
     dimensions();
     label();
-    canvas.writeFixed(
-        text(
-            new Spot(2, 2),
-            writing.texts().say("steel-plan.drawing.elevation", Map.of("scale", scale.text()))));
   }
 
   private List<Spot> box(double half, double low, double high) {
@@ -236,26 +235,31 @@ final class CageElevation {
     }
   }
 
+  /** The marks of the bar list, each with a line to its bar. */
   private void label() {
-    LabelPlacer placer = new LabelPlacer(canvas);
-    double beside = half(widest(hole)) + SOIL_MM;
-    BarPiece vertical = cage.pieces().get(0);
     double right = cage.bars() == 1 ? 0 : half(cage.barCircle());
-    placer.place(
-        Wording.bold(vertical.barMark(), TYPE + 1),
-        new Spot(middle + right, (steelFoot() + steelHead()) / 2),
-        beside - right + 2,
-        0);
+    double half = (steelFoot() + steelHead()) / 2;
+    mark(cage.pieces().get(0), new Spot(middle + right, half));
     cage.rings()
         .ifPresent(
-            rings -> {
-              double ring = half(rings.outside());
-              placer.place(
-                  Wording.bold(cage.pieces().get(1).barMark(), TYPE + 1),
-                  new Spot(middle + ring, ringHeight(rings, 1)),
-                  beside - ring + 2,
-                  0);
-            });
+            rings ->
+                mark(
+                    cage.pieces().get(1),
+                    new Spot(middle + half(rings.outside()), ringHeight(rings, 1))));
+  }
+
+  private void mark(BarPiece piece, Spot target) {
+    Spot end = new Spot(middle + half(widest(hole)) + SOIL_MM + 1, target.y());
+    canvas.line(target, end, Pen.HAIR);
+    canvas.writeFixed(
+        new Element.Label(
+            Spots.shifted(end, 0.8, 0),
+            piece.barMark(),
+            TYPE + 1,
+            Element.Anchor.LEFT_MIDDLE,
+            0,
+            true,
+            true));
   }
 
   private static Element.Label text(Spot at, String text) {

@@ -4,16 +4,13 @@ import java.util.List;
 import java.util.Map;
 import pegbook.calc.steelplan.SteelPlan.Cage;
 import pegbook.calc.steelplan.SteelPlan.Rings;
-import pegbook.figures.BarPiece;
 import pegbook.geometry.Point;
 import pegbook.measure.Length;
 import pegbook.sheet.drafting.Canvas;
 import pegbook.sheet.drafting.Dimension;
 import pegbook.sheet.drafting.DrawingScale;
 import pegbook.sheet.drafting.Extent;
-import pegbook.sheet.drafting.LabelPlacer;
 import pegbook.sheet.drafting.Spots;
-import pegbook.sheet.drafting.Wording;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Element;
 import pegbook.sheet.drawing.Pen;
@@ -22,10 +19,10 @@ import pegbook.sheet.drawing.Spot;
 /** A cage cut across, to scale: concrete, ring with its hooks, vertical bars, cover. */
 final class CageSection {
   private static final double TYPE = 9;
-  private static final double LEFT_MM = 6;
-  private static final double LABELS_MM = 34;
-  private static final double ABOVE_MM = 8;
-  private static final double BELOW_MM = 24;
+  private static final double LEFT_MM = 2;
+  private static final double LABELS_MM = 15;
+  private static final double ABOVE_MM = 5;
+  private static final double BELOW_MM = 20;
 
   private final Writing writing;
   private final Cage cage;
@@ -58,6 +55,7 @@ final class CageSection {
   }
 
   private void draw() {
+    title();
     double outside = scale.millimetres(cage.concrete()) / 2;
     canvas.circle(centre, outside, Pen.THICK);
     cage.rings().ifPresent(this::ring);
@@ -72,7 +70,6 @@ final class CageSection {
         writing.formats().size(cage.concrete()),
         TYPE);
     label();
-    title();
   }
 
   /** Bars stand evenly round, the first one uppermost. */
@@ -94,37 +91,38 @@ final class CageSection {
     }
   }
 
+  /** The marks of the bar list and the cover, each with a line to what it names. */
   private void label() {
-    LabelPlacer placer = new LabelPlacer(canvas);
-    String cover =
-        writing
-            .texts()
-            .say("steel-plan.drawing.cover", Map.of("cover", writing.formats().size(cage.cover())));
     double outside = scale.millimetres(cage.concrete()) / 2;
-    double middle = outside - scale.millimetres(cage.cover()) / 2;
-    placer.place(
-        Wording.of(cover, TYPE), Spots.towards(centre, -35, middle), outside - middle + 1, -20);
-    BarPiece vertical = cage.pieces().get(0);
-    placer.place(Wording.bold(piece(vertical), TYPE), bar(1 % cage.bars()), 4, 20);
+    double right = centre.x() + outside + 3;
+    note(cage.pieces().get(0).barMark(), bar(1 % cage.bars()), right, outside * 0.75, true);
     cage.rings()
         .ifPresent(
-            rings ->
-                placer.place(
-                    Wording.bold(piece(cage.pieces().get(1)), TYPE),
-                    Spots.towards(centre, 0, scale.millimetres(rings.outside()) / 2),
-                    4,
-                    0));
+            rings -> {
+              double middle = scale.millimetres(rings.outside().minus(rings.diameter())) / 2;
+              String mark = cage.pieces().get(1).barMark();
+              note(mark, Spots.towards(centre, 0, middle), right, outside * 0.2, true);
+            });
+    note(
+        writing.formats().size(cage.cover()),
+        Spots.towards(centre, -30, outside - scale.millimetres(cage.cover()) / 2),
+        right,
+        -outside * 0.6,
+        false);
   }
 
-  private String piece(BarPiece piece) {
-    return writing
-        .texts()
-        .say(
-            "steel-plan.drawing.piece",
-            Map.of(
-                "mark", piece.barMark(),
-                "count", writing.formats().count(piece.count()),
-                "size", piece.size()));
+  private void note(String words, Spot target, double x, double up, boolean bold) {
+    Spot end = new Spot(x, centre.y() + up);
+    canvas.line(target, end, Pen.HAIR);
+    canvas.writeFixed(
+        new Element.Label(
+            Spots.shifted(end, 0.8, 0),
+            words,
+            bold ? TYPE + 1 : TYPE,
+            Element.Anchor.LEFT_MIDDLE,
+            0,
+            bold,
+            true));
   }
 
   private void title() {

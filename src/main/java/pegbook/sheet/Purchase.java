@@ -17,6 +17,12 @@ public record Purchase(String what, String order) {
         writing.texts().say("need." + need.id(), formats.arguments(need.arguments())),
         need.unit() == Unit.NONE
             ? formats.count(Math.round(need.order()))
-            : formats.number(need.order(), need.order() < 20 ? 2 : 0) + " " + need.unit().symbol());
+            : formats.number(need.order(), isWhole(need.order()) ? 0 : 2)
+                + " "
+                + need.unit().symbol());
+  }
+
+  private static boolean isWhole(double number) {
+    return Math.abs(number - Math.rint(number)) < 1e-6;
   }
 }

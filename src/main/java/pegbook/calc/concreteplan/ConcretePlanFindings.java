@@ -29,6 +29,9 @@ final class ConcretePlanFindings {
   /** A metric mix of 20 MPa is not that of 3000 psi (20.7 MPa); rounding is not a shortfall. */
   private static final double STRENGTH_TOLERANCE = 0.005;
 
+  /** The window and the rates are rules of thumb; a minute over is not a finding. */
+  private static final double WINDOW_TOLERANCE = 0.05;
+
   private final Job job;
   private final List<Hole> holes;
   private final MixingRate rate;
@@ -174,7 +177,7 @@ final class ConcretePlanFindings {
   }
 
   private static boolean isLonger(Duration one, Duration other) {
-    return one.minutes() > other.minutes() + 1e-6;
+    return one.minutes() > other.minutes() * (1 + WINDOW_TOLERANCE);
   }
 
   private static Argument minutes(Duration duration) {
