@@ -39,7 +39,7 @@ public record SteelPlanSheet(
     List<Purchase> purchases,
     Optional<String> elsewhere)
     implements Sheet {
-  private static final double SECTION_WIDTH_MM = 54;
+  private static final double SECTION_WIDTH_MM = 56;
   private static final Spot ELEVATION_SIZE = new Spot(66, 132);
 
   /** One kind of cage. */

@@ -1,0 +1,136 @@
+package pegbook.sheet;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.dayplan.DayPlan.Portion;
+import pegbook.calc.dayplan.DayPlan.WorkDay;
+import pegbook.calc.steelplan.SteelPlan.Cage;
+import pegbook.figures.Hole;
+import pegbook.figures.Task;
+import pegbook.packet.Packet;
+import pegbook.sheet.DaySheet.DigRow;
+import pegbook.sheet.DaySheet.FillRow;
+import pegbook.sheet.DaySheet.PourRow;
+
+/**
+ * The rows of a day's tables.
+ *
+ * @param packet whose day
+ * @param writing words and formats
+ * @param day the day
+ */
+record DayRows(Packet packet, Writing writing, WorkDay day) {
+
+  private Hole hole(String mark) {
+    return packet.depthTargets().holes().stream()
+        .filter(hole -> hole.mark().equals(mark))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no hole " + mark));
+  }
+
+  private String name(String mark) {
+    return "day-" + day.number() + "." + mark;
+  }
+
+  List<DigRow> dig() {
+    return day.holes(Task.Kind.DIG).stream().map(this::dig).toList();
+  }
+
+  private DigRow dig(String mark) {
+    Formats formats = writing.formats();
+    Hole hole = hole(mark);
+    return new DigRow(
+        name(mark),
+        mark,
+        remark(mark),
+        formats.size(hole.diameter()),
+        formats.tape(hole.dug()),
+        hole.datumToBottom().map(formats::tape).orElse(""));
+  }
+
+  /** Whether the hole was begun before, or goes on on another day. */
+  private String remark(String mark) {
+    List<Portion> portions =
+        day.portions().stream()
+            .filter(portion -> portion.kind() == Task.Kind.DIG)
+            .filter(portion -> portion.mark().equals(Optional.of(mark)))
+            .toList();
+    boolean continued = portions.stream().anyMatch(Portion::continued);
+    boolean unfinished = portions.stream().anyMatch(Portion::unfinished);
+    if (!continued && !unfinished) {
+      return "";
+    }
+    String key = continued && unfinished ? "goes-on" : continued ? "finish" : "begin";
+    return writing.texts().say("day-plan.remark." + key);
+  }
+
+  List<FillRow> fill() {
+    return Stream.concat(day.holes(Task.Kind.GRAVEL).stream(), day.holes(Task.Kind.STEEL).stream())
+        .distinct()
+        .map(this::fill)
+        .toList();
+  }
+
+  private FillRow fill(String mark) {
+    boolean gravel = day.holes(Task.Kind.GRAVEL).contains(mark);
+    Optional<Cage> cage =
+        packet.steelPlan().cages().stream()
+            .filter(each -> each.marks().contains(mark))
+            .filter(each -> day.holes(Task.Kind.STEEL).contains(mark))
+            .findFirst();
+    return new FillRow(
+        name(mark),
+        mark,
+        gravel ? gravel(mark) : "",
+        cage.map(this::steel).orElse(""),
+        cage.map(this::cover).orElse(""));
+  }
+
+  private String gravel(String mark) {
+    Fill fill = packet.concretePlan().fill(mark);
+    return writing
+        .texts()
+        .say(
+            "day-plan.gravel",
+            Map.of(
+                "tamped", writing.formats().size(hole(mark).gravel()),
+                "loose", writing.formats().volume(fill.gravelLoose())));
+  }
+
+  private String steel(Cage cage) {
+    return String.join(
+        " + ", cage.pieces().stream().map(piece -> piece.count() + " " + piece.barMark()).toList());
+  }
+
+  private String cover(Cage cage) {
+    return writing
+        .texts()
+        .say(
+            "day-plan.cover",
+            Map.of(
+                "side", writing.formats().size(cage.cover()),
+                "under", writing.formats().size(cage.bottomCover())));
+  }
+
+  List<PourRow> pour() {
+    return day.holes(Task.Kind.POUR).stream().map(this::pour).toList();
+  }
+
+  private PourRow pour(String mark) {
+    Formats formats = writing.formats();
+    Fill fill = packet.concretePlan().fill(mark);
+    return new PourRow(
+        name(mark),
+        mark,
+        ConcretePlanSheet.isReadyMix(packet)
+            ? formats.volume(fill.poured())
+            : formats.count(fill.bags()),
+        formats.size(hole(mark).top()),
+        formats.number(fill.pour().least().minutes(), 0)
+            + " – "
+            + formats.number(fill.pour().most().minutes(), 0));
+  }
+}

@@ -1,0 +1,67 @@
+package pegbook.sheet;
+
+import java.util.List;
+import java.util.Map;
+import pegbook.calc.dayplan.DayPlan;
+import pegbook.calc.dayplan.DayPlan.WorkDay;
+import pegbook.figures.Task;
+import pegbook.packet.Packet;
+import pegbook.sheet.drawing.Drawing;
+
+/**
+ * The days in the binder: all of them on one table, then each on its sheet.
+ *
+ * @param title the sheet's title
+ * @param lead how many days, in a sentence
+ * @param rows one for each day
+ * @param days the sheets
+ */
+public record DaySheets(String title, String lead, List<Row> rows, List<DaySheet> days)
+    implements Sheet {
+
+  /** A day on the table. */
+  public record Row(String day, String dig, String fill, String pour, String hours, String open) {}
+
+  @Override
+  public List<Drawing> drawings() {
+    return days.stream().flatMap(day -> day.drawings().stream()).toList();
+  }
+
+  /** Makes the sheets. */
+  public static DaySheets of(Packet packet, Writing writing) {
+    DayPlan plan = packet.dayPlan();
+    return new DaySheets(
+        writing.texts().say("day-plan.title"),
+        writing
+            .texts()
+            .say(
+                "day-plan.lead",
+                Map.of(
+                    "days", writing.formats().count(plan.days().size()),
+                    "crew", writing.formats().hours(plan.crewHours()))),
+        plan.days().stream().map(day -> row(packet, writing, day)).toList(),
+        plan.days().stream().map(day -> DaySheet.of(packet, writing, day)).toList());
+  }
+
+  private static Row row(Packet packet, Writing writing, WorkDay day) {
+    Formats formats = writing.formats();
+    List<String> fill =
+        day.portions().stream()
+            .filter(
+                portion -> portion.kind() == Task.Kind.GRAVEL || portion.kind() == Task.Kind.STEEL)
+            .flatMap(portion -> portion.mark().stream())
+            .distinct()
+            .toList();
+    return new Row(
+        new DayWords(packet, writing, day).title(),
+        formats.names(day.holes(Task.Kind.DIG)),
+        formats.names(fill),
+        formats.names(day.holes(Task.Kind.POUR)),
+        writing
+            .texts()
+            .say(
+                "day-plan.hours-range",
+                Map.of("least", formats.hours(day.least()), "most", formats.hours(day.most()))),
+        formats.count(day.openOvernight().size()));
+  }
+}

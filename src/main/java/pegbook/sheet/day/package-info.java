@@ -1,0 +1,5 @@
+/** Drawings of day sheets. */
+@NullMarked
+package pegbook.sheet.day;
+
+import org.jspecify.annotations.NullMarked;
