@@ -1,10 +1,12 @@
 package pegbook.sheet;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.job.Heading;
 import pegbook.packet.Packet;
 
@@ -29,7 +31,9 @@ public final class Booklets {
   }
 
   private List<Booklet> all() {
-    return List.of(binder(), review());
+    List<Booklet> booklets = new ArrayList<>(List.of(binder(), review()));
+    packet.dayPlan().days().forEach(day -> booklets.add(day(day)));
+    return List.copyOf(booklets);
   }
 
   /** Everything, in the order of the work. */
@@ -40,9 +44,9 @@ public final class Booklets {
     sheets.put("sitePlan", Optional.empty());
     sheets.put("tapeTable", Optional.empty());
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
-    sheets.put("daySheets", Optional.empty());
+    sheets.put("daySheets", Optional.of(DaySheets.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
-    sheets.put("steelPlan", Optional.of(SteelPlanSheet.of(packet, writing)));
+    sheets.put("steelPlan", steelPlan());
     sheets.put("safetyNotes", Optional.of(SafetyNotesSheet.of(packet, writing)));
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
     sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
@@ -58,11 +62,25 @@ public final class Booklets {
     sheets.put("sitePlan", Optional.empty());
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
-    sheets.put("steelPlan", Optional.of(SteelPlanSheet.of(packet, writing)));
+    sheets.put("steelPlan", steelPlan());
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
     sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
     sheets.put("remarks", Optional.of(RemarksSheet.of(packet, writing)));
     return booklet("review", "review", Map.of(), sheets);
+  }
+
+  /** One working day, for the people who do it. */
+  private Booklet day(WorkDay day) {
+    Map<String, String> words = Map.of("day", writing.formats().count(day.number()));
+    Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
+    sheets.put("day", Optional.of(DaySheet.of(packet, writing, day)));
+    return booklet("day-" + day.number(), "day", words, sheets);
+  }
+
+  private Optional<SteelPlanSheet> steelPlan() {
+    return SteelPlanSheet.isWanted(packet)
+        ? Optional.of(SteelPlanSheet.of(packet, writing))
+        : Optional.empty();
   }
 
   private Booklet booklet(

@@ -27,10 +27,10 @@ final class CageElevation {
   private static final double TYPE = 9;
 
   /** Room for the dimension lines on the left, and for marks on the right. */
-  private static final double LEFT_MM = 20;
+  private static final double LEFT_MM = 18;
 
   private static final double RIGHT_MM = 9;
-  private static final double SOIL_MM = 5;
+  private static final double SOIL_MM = 4;
   private static final double ABOVE_MM = 6;
   private static final double BELOW_MM = 18;
 
@@ -212,7 +212,7 @@ final class CageElevation {
     dimension(left, underside, ground, 4, hole.depth());
     dimension(left, ground, top, 4, hole.top());
     dimension(left, bottom, underside, 4, hole.gravel());
-    dimension(left, steelFoot(), steelHead(), 13, cage.cut());
+    dimension(left, steelFoot(), steelHead(), 12, cage.cut());
     Dimension.draw(
         canvas,
         new Spot(middle - half(hole.diameter()), bottom),

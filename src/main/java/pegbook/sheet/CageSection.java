@@ -20,7 +20,7 @@ import pegbook.sheet.drawing.Spot;
 final class CageSection {
   private static final double TYPE = 9;
   private static final double LEFT_MM = 2;
-  private static final double LABELS_MM = 15;
+  private static final double LABELS_MM = 14;
   private static final double ABOVE_MM = 5;
   private static final double BELOW_MM = 20;
 

@@ -3,7 +3,6 @@ package pegbook.sheet;
 import java.util.List;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.packet.Packet;
-import pegbook.sheet.day.DayPicture;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Spot;
 

@@ -39,8 +39,8 @@ public record SteelPlanSheet(
     List<Purchase> purchases,
     Optional<String> elsewhere)
     implements Sheet {
-  private static final double SECTION_WIDTH_MM = 56;
-  private static final Spot ELEVATION_SIZE = new Spot(66, 132);
+  private static final double SECTION_WIDTH_MM = 55;
+  private static final Spot ELEVATION_SIZE = new Spot(61, 132);
 
   /** One kind of cage. */
   public record Card(String heading, Drawing section, Drawing elevation, List<SteelFact> facts) {}

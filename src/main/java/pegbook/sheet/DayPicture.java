@@ -1,4 +1,4 @@
-package pegbook.sheet.day;
+package pegbook.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,7 +7,7 @@ import java.util.Map;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
 import pegbook.geometry.Point;
-import pegbook.sheet.Writing;
+import pegbook.measure.Length;
 import pegbook.sheet.drafting.Canvas;
 import pegbook.sheet.drafting.DrawingScale;
 import pegbook.sheet.drafting.Extent;
@@ -25,7 +25,7 @@ import pegbook.sheet.drawing.Spot;
  * The figure seen from above, with today's holes picked out: filled, their names bold. Other holes
  * are rings; they are named where there is room. To scale, north up.
  */
-public final class DayPicture {
+final class DayPicture {
   private static final double TYPE = 11;
   private static final double MARGIN_MM = 7.5;
   private static final double NORTH_MM = 12;
@@ -62,8 +62,8 @@ public final class DayPicture {
     this.frame = new PlanFrame(extent.centre(), middle, scale);
   }
 
-  private static pegbook.measure.Length metres(double metres) {
-    return new pegbook.measure.Length(metres);
+  private static Length metres(double metres) {
+    return new Length(metres);
   }
 
   /**
@@ -74,7 +74,7 @@ public final class DayPicture {
    * @param id of the drawing
    * @param size width on paper, and the greatest height
    */
-  public static Drawing of(
+  static Drawing of(
       Writing writing,
       Placement placement,
       List<Hole> holes,
