@@ -78,7 +78,7 @@ public final class Renderer {
       DocumentFonts fonts = new DocumentFonts(pdf, faces);
       PlacedDrawings drawings = new PlacedDrawings(document.drawings(), pdf, fonts, where);
       drawings.prepare(markup);
-      try (PdfBoxRenderer layout = layout(markup, pdf, fonts, drawings)) {
+      try (PdfBoxRenderer layout = laidOut(markup, pdf, fonts, drawings)) {
         layout.createPDFWithoutClosing();
         FormFields.add(fields, layout, where);
       }
@@ -90,6 +90,19 @@ public final class Renderer {
       return bytes.toByteArray();
     } catch (IOException failed) {
       throw new UncheckedIOException(where, failed);
+    }
+  }
+
+  /** Lays the document out, again and again while the ends of its sheets can be mended. */
+  private PdfBoxRenderer laidOut(
+      Document markup, PDDocument pdf, DocumentFonts fonts, PlacedDrawings drawings) {
+    for (int time = 1; ; time++) {
+      PdfBoxRenderer layout = layout(markup, pdf, fonts, drawings);
+      layout.layout();
+      if (time == SheetEnds.MOST_TIMES || !SheetEnds.mend(layout.getRootBox())) {
+        return layout;
+      }
+      layout.close();
     }
   }
 
