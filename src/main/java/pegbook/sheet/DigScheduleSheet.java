@@ -20,7 +20,8 @@ import pegbook.sheet.drawing.Drawing;
  * @param measuring how a depth is measured
  * @param choices what each rule asks for, and which one won
  * @param choiceNotes where the rules are from
- * @param sections pictures, two side by side
+ * @param firstSections the first pictures, side by side
+ * @param moreSections the others, two side by side
  * @param scale their scale
  * @param bars scale bar and check bar
  * @param asDug what to do when the ground is not as expected
@@ -31,7 +32,8 @@ import pegbook.sheet.drawing.Drawing;
  * @param soilWorking numbers of the workings behind the columns
  * @param carry how long the carrying takes
  * @param heapLead what heaps there are
- * @param heaps one row for each heap
+ * @param tip where the carts tip; empty without a tip
+ * @param heaps two heaps a row
  * @param basis what the numbers rest on
  */
 public record DigScheduleSheet(
@@ -44,7 +46,8 @@ public record DigScheduleSheet(
     List<String> measuring,
     List<ChoiceRow> choices,
     List<String> choiceNotes,
-    List<Pair> sections,
+    List<Section> firstSections,
+    List<Pair> moreSections,
     String scale,
     Drawing bars,
     List<String> asDug,
@@ -55,6 +58,7 @@ public record DigScheduleSheet(
     SoilRow soilWorking,
     String carry,
     String heapLead,
+    String tip,
     List<HeapRow> heaps,
     List<String> basis)
     implements Sheet {
@@ -96,9 +100,11 @@ public record DigScheduleSheet(
   public record SoilRow(
       String marks, String bank, String loose, String loads, String mass, String hours) {}
 
-  /** A heap and its place. */
-  public record HeapRow(
-      String use, String across, String height, String from, String distance, String direction) {}
+  /** A heap, named by its hole; all empty: no heap. */
+  public record Heap(String mark, String size, String place) {}
+
+  /** Two heaps side by side. */
+  public record HeapRow(Heap left, Heap right) {}
 
   /** Makes the sheet. */
   public static DigScheduleSheet of(Packet packet, Writing writing) {
@@ -116,17 +122,19 @@ public record DigScheduleSheet(
         words.measuring(),
         tables.choices(),
         words.choiceNotes(),
-        sections.pairs(),
+        sections.pairs().get(0).sections(),
+        sections.pairs().subList(1, sections.pairs().size()),
         sections.scaleWords(),
         sections.bars(),
         words.asDug(),
-        writing.texts().say("dig-schedule.order.why", order(schedule, writing)),
+        writing.texts().say("dig-schedule.order", order(schedule, writing)),
         tables.tools(),
         tables.soil(),
         tables.soilTotal(),
         tables.soilWorking(),
         words.carry(),
         words.heapLead(),
+        tables.tip(),
         tables.heaps(),
         words.basis());
   }
@@ -141,9 +149,9 @@ public record DigScheduleSheet(
 
   @Override
   public List<Drawing> drawings() {
+    Stream<Section> more = moreSections.stream().flatMap(pair -> pair.sections().stream());
     return Stream.concat(
-            sections.stream().flatMap(pair -> pair.sections().stream()).map(Section::picture),
-            Stream.of(bars))
+            Stream.concat(firstSections.stream(), more).map(Section::picture), Stream.of(bars))
         .toList();
   }
 }

@@ -15,9 +15,13 @@ import pegbook.figures.AlikeHoles;
 import pegbook.figures.Hole;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
+import pegbook.measure.Unit;
+import pegbook.measure.UnitSystem;
+import pegbook.measure.Volume;
 import pegbook.packet.Packet;
 import pegbook.sheet.DigScheduleSheet.ChoiceRow;
 import pegbook.sheet.DigScheduleSheet.DepthRow;
+import pegbook.sheet.DigScheduleSheet.Heap;
 import pegbook.sheet.DigScheduleSheet.HeapRow;
 import pegbook.sheet.DigScheduleSheet.SoilRow;
 import pegbook.sheet.DigScheduleSheet.ToolLine;
@@ -136,12 +140,19 @@ record DigTables(Packet packet, Writing writing) {
     return kinds().stream().map(this::soil).toList();
   }
 
+  /** All volumes of a table in one unit, so that they add up in sight. */
+  private String room(Volume volume) {
+    return formats().units() == UnitSystem.IMPERIAL
+        ? formats().in(volume, Unit.CUBIC_FOOT, 1)
+        : formats().in(volume, Unit.CUBIC_METRE, 2);
+  }
+
   private SoilRow soil(AlikeHoles kind) {
     Row row = schedule().row(kind.first().mark());
     return new SoilRow(
         formats().names(kind.marks()),
-        formats().volume(row.bank()),
-        formats().volume(row.loose()),
+        room(row.bank()),
+        room(row.loose()),
         formats().count(row.cartLoads()),
         formats().mass(row.mass()),
         hours(row.least(), row.most()));
@@ -152,8 +163,8 @@ record DigTables(Packet packet, Writing writing) {
     return new SoilRow(
         texts()
             .say("dig-schedule.total", Map.of("count", formats().count(schedule().rows().size()))),
-        formats().volume(totals.bank()),
-        formats().volume(totals.loose()),
+        room(totals.bank()),
+        room(totals.loose()),
         formats().count(totals.cartLoads()),
         formats().mass(totals.mass()),
         hours(totals.least(), totals.most()));
@@ -169,26 +180,56 @@ record DigTables(Packet packet, Writing writing) {
         number("dig-schedule.most-time"));
   }
 
+  /** Least to most, or one number where they are the same. */
   String hours(Duration least, Duration most) {
+    if (least.equals(most)) {
+      return formats().hours(least);
+    }
     return texts()
         .say(
             "dig-schedule.range",
             Map.of("least", formats().hours(least), "most", formats().hours(most)));
   }
 
+  /** Heaps beside holes, two a row. */
   List<HeapRow> heaps() {
-    return schedule().heapSpots().stream().map(this::heap).toList();
+    List<Heap> heaps =
+        schedule().heapSpots().stream()
+            .filter(spot -> spot.kind() != HeapSpot.Kind.TIP)
+            .map(this::heap)
+            .toList();
+    int rows = (heaps.size() + 1) / 2;
+    List<HeapRow> paired = new ArrayList<>();
+    for (int i = 0; i < rows; i++) {
+      boolean both = rows + i < heaps.size();
+      paired.add(new HeapRow(heaps.get(i), both ? heaps.get(rows + i) : new Heap("", "", "")));
+    }
+    return paired;
   }
 
-  private HeapRow heap(HeapSpot spot) {
-    String use = spot.kind().name().toLowerCase(Locale.ROOT);
-    return new HeapRow(
-        texts()
-            .say("dig-schedule.heap." + use, Map.of("holes", formats().names(spot.heap().holes()))),
-        formats().distance(spot.heap().radius().times(2)),
-        formats().distance(spot.heap().height()),
+  private Heap heap(HeapSpot spot) {
+    return new Heap(
         spot.from(),
-        formats().distance(spot.distance()),
-        formats().roundAngle(spot.direction()));
+        texts().say("dig-schedule.heap.size", values(spot)),
+        texts().say("dig-schedule.heap.place", values(spot)));
+  }
+
+  /** Where the carts tip, in words; empty without a tip. */
+  String tip() {
+    return schedule().heapSpots().stream()
+        .filter(spot -> spot.kind() == HeapSpot.Kind.TIP)
+        .map(spot -> texts().say("dig-schedule.heap.tip", values(spot)))
+        .findFirst()
+        .orElse("");
+  }
+
+  private Map<String, String> values(HeapSpot spot) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("across", formats().distance(spot.heap().radius().times(2)));
+    values.put("height", formats().distance(spot.heap().height()));
+    values.put("from", spot.from());
+    values.put("distance", formats().distance(spot.distance()));
+    values.put("direction", formats().roundAngle(spot.direction()));
+    return values;
   }
 }

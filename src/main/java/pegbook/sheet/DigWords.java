@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import pegbook.calc.depthtargets.DatumLine;
 import pegbook.calc.depthtargets.DepthChoice;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigSchedule.Row;
@@ -14,10 +15,12 @@ import pegbook.calc.digschedule.HeapSpot;
 import pegbook.figures.AlikeHoles;
 import pegbook.job.Frost;
 import pegbook.measure.Count;
+import pegbook.measure.Length;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
 import pegbook.packet.Packet;
 import pegbook.published.FootingDepth;
+import pegbook.published.HandDigRate;
 import pegbook.published.WorkRange;
 
 /** The sentences of the dig schedule. */
@@ -60,30 +63,24 @@ record DigWords(Packet packet, Writing writing) {
     Map<String, String> values = new LinkedHashMap<>();
     values.put("count", formats().count(schedule().rows().size()));
     values.put("depths", depths);
-    values.put("least", formats().hours(schedule().totals().least()));
-    values.put("most", formats().hours(schedule().totals().most()));
+    DigTables tables = new DigTables(packet, writing);
+    values.put("hours", tables.hours(schedule().totals().least(), schedule().totals().most()));
     return say("lead", values);
   }
 
   /** Where the datum line stands; empty without one. */
   String line() {
-    return packet
-        .depthTargets()
-        .datum()
-        .map(
-            datum ->
-                say(
-                    "line",
-                    Map.of(
-                        "height",
-                        formats().tape(datum.height()),
-                        "clearance",
-                        formats().tape(datum.clearance()),
-                        "highest",
-                        datum.highest(),
-                        "working",
-                        packet.workings().numberOf("depth-targets.datum").orElse(""))))
-        .orElse("");
+    return packet.depthTargets().datum().map(this::line).orElse("");
+  }
+
+  private String line(DatumLine datum) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("height", formats().tape(datum.height().abs()));
+    values.put("clearance", formats().tape(datum.clearance()));
+    values.put("highest", datum.highest());
+    values.put("working", packet.workings().numberOf("depth-targets.datum").orElse(""));
+    boolean below = datum.height().isLessThan(Length.ZERO);
+    return say(below ? "line.below" : "line.above", values);
   }
 
   List<String> measuring() {
@@ -151,8 +148,9 @@ record DigWords(Packet packet, Writing writing) {
   String carry() {
     DugSoil soil = schedule().soil();
     Map<String, String> values = new LinkedHashMap<>();
-    values.put("least", formats().hours(schedule().totals().carryLeast()));
-    values.put("most", formats().hours(schedule().totals().carryMost()));
+    DigTables tables = new DigTables(packet, writing);
+    values.put(
+        "hours", tables.hours(schedule().totals().carryLeast(), schedule().totals().carryMost()));
     values.put("cart", formats().volume(soil.cart()));
     values.put("load", formats().mass(soil.cartLoad()));
     values.put("working", packet.workings().numberOf("dig-schedule.total-loads").orElse(""));
@@ -188,6 +186,7 @@ record DigWords(Packet packet, Writing writing) {
             ? Unit.CUBIC_FOOT_PER_HOUR
             : Unit.CUBIC_METRE_PER_HOUR;
     int decimals = rate == Unit.CUBIC_FOOT_PER_HOUR ? 1 : 2;
+    values.put("band", formats().distance(HandDigRate.BAND));
     values.put("rate", formats().in(soil.rate().upper(), rate, decimals));
     values.put("source", sources.write(soil.rate().citation()));
     basis.add(say("basis.rate", values));

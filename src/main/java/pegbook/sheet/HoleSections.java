@@ -35,7 +35,7 @@ record HoleSections(
   /** Space between two pictures side by side, and the padding of the page's halves. */
   private static final double GAP_MM = 6;
 
-  private static final double TALLEST_MM = 132;
+  private static final double TALLEST_MM = 127;
   private static final double BARS_MM = 12;
 
   static HoleSections of(Packet packet, Writing writing) {
@@ -119,8 +119,9 @@ record HoleSections(
               kind.sizes(),
               words(kind, values),
               style);
-      return new DigScheduleSheet.Section(
-          picture, writing.texts().say("dig-schedule.section.caption", values));
+      boolean differ = kind.sizes().line().isPresent() && alikeFromTheLine(kind).isEmpty();
+      String caption = differ ? "caption-table" : "caption";
+      return new DigScheduleSheet.Section(picture, say(caption, values));
     }
 
     private Map<String, String> values(Kind kind) {

@@ -1,6 +1,7 @@
 package pegbook.calc.digschedule;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import pegbook.figures.Working;
 import pegbook.geometry.Point;
 import pegbook.job.Job;
 import pegbook.measure.Length;
+import pegbook.measure.Rounding;
 import pegbook.measure.UnitSystem;
 import pegbook.measure.Volume;
 
@@ -95,7 +97,7 @@ final class HeapPlan {
     }
     Row nearest =
         rows.stream()
-            .min(java.util.Comparator.comparing(row -> row.hole().centre().distanceTo(place)))
+            .min(Comparator.comparing(row -> row.hole().centre().distanceTo(place)))
             .orElseThrow();
     Point from = nearest.hole().centre();
     return new HeapSpot(
@@ -107,25 +109,43 @@ final class HeapPlan {
   }
 
   private void beside(List<Row> rows, boolean carted) {
-    HeapSearch search = new HeapSearch(ground, step());
-    List<String> without = new ArrayList<>();
-    for (Row row : rows) {
-      Volume volume = carted ? row.loose().min(soil.cart()) : row.loose();
-      SpoilHeap cone = heap(List.of(row.hole().mark()), row.hole().centre(), volume);
-      Optional<HeapSpot> found =
-          search.beside(row.hole(), cone, carted ? HeapSpot.Kind.TARP : HeapSpot.Kind.BESIDE);
-      found.ifPresentOrElse(
-          spot -> {
-            ground.take(spot.heap());
-            spots.add(spot);
-          },
-          () -> without.add(row.hole().mark()));
+    Map<String, HeapSpot> byMark = new LinkedHashMap<>();
+    for (Row row : outermostFirst(rows)) {
+      besideOne(row, carted)
+          .ifPresent(
+              spot -> {
+                ground.take(spot.heap());
+                byMark.put(row.hole().mark(), spot);
+              });
     }
+    List<String> marks = rows.stream().map(row -> row.hole().mark()).toList();
+    marks.stream()
+        .flatMap(mark -> Optional.ofNullable(byMark.get(mark)).stream())
+        .forEach(spots::add);
+    List<String> without = marks.stream().filter(mark -> !byMark.containsKey(mark)).toList();
     if (!without.isEmpty()) {
       findings.add(
           finding(without, carted ? "no-room-for-cart" : "carry-away", "spoil.place")
               .with("edge", Argument.of(ground.edge())));
     }
+  }
+
+  private Optional<HeapSpot> besideOne(Row row, boolean carted) {
+    Volume volume = carted ? row.loose().min(soil.cart()) : row.loose();
+    SpoilHeap cone = heap(List.of(row.hole().mark()), row.hole().centre(), volume);
+    return new HeapSearch(ground, step())
+        .beside(row.hole(), cone, carted ? HeapSpot.Kind.TARP : HeapSpot.Kind.BESIDE);
+  }
+
+  /** The outer holes choose first: their heaps lie straight outwards, the inner ones' between. */
+  private static List<Row> outermostFirst(List<Row> rows) {
+    List<Row> sorted = new ArrayList<>(rows);
+    sorted.sort(
+        Comparator.comparing(
+            row ->
+                -Rounding.NEAREST.steps(
+                    row.hole().centre().distanceTo(Point.ORIGIN).millimetres(), 1)));
+    return sorted;
   }
 
   private SpoilHeap heap(List<String> marks, Point centre, Volume volume) {

@@ -39,6 +39,12 @@ public final class HoleSection {
   /** A dimension wants this much more than its words. */
   private static final double ROOM_MM = 4;
 
+  /** The words for gravel stand lower than its line, as the frost depth is often named above. */
+  private static final double BELOW_FROST_DEGREES = -45;
+
+  /** How far beyond the soil a pointing line ends. */
+  private static final double BEYOND_SOIL_MM = 1.5;
+
   private static final double BACKFILL_SPACING_MM = 3.5;
 
   private final SectionFrame at;
@@ -211,7 +217,7 @@ public final class HoleSection {
     Spot end = new Spot(x, to);
     boolean room = canvas.lettering().widthMm(value, SIZE, false) + ROOM_MM <= from - to;
     if (!room || !Dimension.draw(canvas, begin, end, besideMm, value, SIZE)) {
-      place(value, new Spot(x, (from + to) / 2), SOIL_MM + 1, besideMm < 0 ? 180 : 0);
+      point(value, new Spot(x, (from + to) / 2), besideMm < 0 ? 180 : 0);
     }
   }
 
@@ -231,28 +237,37 @@ public final class HoleSection {
   }
 
   private void materials() {
-    double middle = (at.left() + at.right()) / 2;
-    Spot concrete = new Spot(middle, (at.underside() + at.ground()) / 2);
-    inside(words.concrete(), concrete, at.shaftRight() - at.shaftLeft());
-    if (at.sizes().gravel().isMoreThan(Length.ZERO)) {
-      Spot gravel = new Spot(at.right() - 1.5, (at.bottom() + at.underside()) / 2);
-      place(words.gravel(), gravel, SOIL_MM + 2.5, -22.5);
+    HoleSizes sizes = at.sizes();
+    Spot concrete = new Spot((at.left() + at.right()) / 2, (at.underside() + at.ground()) / 2);
+    double widthMm =
+        sizes.tubeFromBottom() ? at.shaftRight() - at.shaftLeft() : at.right() - at.left();
+    boolean fits = canvas.lettering().widthMm(words.concrete(), SIZE, false) + 2 <= widthMm;
+    if (!fits || !canvas.write(inside(words.concrete(), concrete))) {
+      point(words.concrete(), concrete, 180);
     }
-    if (at.sizes().tubeFromBottom()) {
-      Spot backfill =
-          new Spot((at.shaftRight() + at.right()) / 2, at.underside() * 0.4 + at.ground() * 0.6);
-      place(words.backfill(), backfill, SOIL_MM + 2, 22.5);
+    if (sizes.gravel().isMoreThan(Length.ZERO)) {
+      double middle = (at.bottom() + at.underside()) / 2;
+      point(words.gravel(), new Spot(at.right() - 1.5, middle), BELOW_FROST_DEGREES);
+    }
+    if (sizes.tubeFromBottom()) {
+      double middle = (at.shaftRight() + at.right()) / 2;
+      double high = at.underside() * 0.3 + at.ground() * 0.7;
+      point(words.backfill(), new Spot(middle, high), 0);
     }
   }
 
-  /** Words inside what they name when they fit there, else beside it. */
-  private void inside(String value, Spot middle, double widthMm) {
-    boolean fits = canvas.lettering().widthMm(value, SIZE, false) + 2 <= widthMm;
-    Element.Label label =
-        new Element.Label(middle, value, SIZE, Element.Anchor.CENTRE_MIDDLE, 0, false, true);
-    if (!fits || !canvas.write(label)) {
-      place(value, middle, widthMm / 2 + 2, 22.5);
-    }
+  private static Element.Label inside(String value, Spot middle) {
+    return new Element.Label(middle, value, SIZE, Element.Anchor.CENTRE_MIDDLE, 0, false, true);
+  }
+
+  /** A level line from what is named to beyond the soil, and the words at its end. */
+  private void point(String value, Spot target, double degrees) {
+    boolean leftwards = Math.abs(degrees) > 90;
+    double x =
+        leftwards ? at.left() - SOIL_MM - BEYOND_SOIL_MM : at.right() + SOIL_MM + BEYOND_SOIL_MM;
+    Spot end = new Spot(x, target.y());
+    canvas.line(target, end, Pen.HAIR);
+    place(value, end, 0.8, degrees);
   }
 
   private void place(String value, Spot target, double clearMm, double firstDegrees) {

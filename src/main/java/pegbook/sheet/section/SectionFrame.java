@@ -22,9 +22,9 @@ record SectionFrame(HoleSizes sizes, DrawingScale scale, double widthMm) {
   static final double RIGHT_MM = 31;
 
   /** Room under the bottom and over the top: a dimension line each. */
-  static final double BELOW_MM = 15;
+  static final double BELOW_MM = 12;
 
-  static final double OVER_MM = 14;
+  static final double OVER_MM = 12;
 
   double heightMm() {
     return BELOW_MM + OVER_MM + scale.millimetres(sizes.dug().plus(sizes.above()));
