@@ -59,11 +59,7 @@ final class Report {
   String written(Length length) {
     TapeDivision division =
         units == UnitSystem.IMPERIAL ? TapeDivision.SIXTEENTH_INCH : TapeDivision.MILLIMETRE;
-    return LengthNotation.write(length, division)
-        .replace('\u00a0', ' ')
-        .replace('⁄', '/')
-        .replace("′", " ft")
-        .replace("″", " in");
+    return LengthNotation.typed(length, division);
   }
 
   /** Notes a default that was used. */

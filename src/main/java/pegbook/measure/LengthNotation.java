@@ -4,10 +4,11 @@ import static pegbook.measure.NumberNotation.MINUS;
 import static pegbook.measure.NumberNotation.NO_BREAK_SPACE;
 
 /**
- * Lengths as a builder writes them, set to the nearest mark of a tape: {@code 12′ 9 3⁄8″}, {@code
+ * Lengths as a builder writes them, set to the nearest mark of a tape: {@code 12′ 9 ³⁄₈″}, {@code
  * 12.78 ft}, {@code 3 894 mm}, {@code 3.89 m}. The carry is worked in whole marks, so that there is
- * never a twelfth inch beside the feet, and fractions stand in their lowest terms. What is printed
- * can be read back by {@link Notation#LENGTHS}.
+ * never a twelfth inch beside the feet, and fractions stand in their lowest terms, their digits
+ * raised and lowered: at arm's length 1⁄2 in full digits reads as 12. What is printed can be read
+ * back by {@link Notation#LENGTHS}.
  */
 public final class LengthNotation {
   private static final char PRIME = '\u2032';
@@ -18,6 +19,11 @@ public final class LengthNotation {
   private static final Length ONE_FOOT = Length.ofFeet(1);
 
   private LengthNotation() {}
+
+  /** The same in the letters of a keyboard, as one types it into a job file: {@code 9 3/8 in}. */
+  public static String typed(Length length, TapeDivision division) {
+    return TradeText.plain(write(length, division)).replace("'", " ft").replace("\"", " in");
+  }
 
   /**
    * A length on a tape: inches alone below one foot, feet and inches from there; millimetres on a
@@ -80,7 +86,8 @@ public final class LengthNotation {
       return Long.toString(whole);
     }
     long divisor = greatestCommonDivisor(over, parts);
-    String fraction = "" + over / divisor + FRACTION_SLASH + parts / divisor;
+    String fraction =
+        TradeText.raised(over / divisor) + FRACTION_SLASH + TradeText.lowered(parts / divisor);
     return whole == 0 && alone ? fraction : "" + whole + NO_BREAK_SPACE + fraction;
   }
 

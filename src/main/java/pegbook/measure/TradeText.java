@@ -12,6 +12,22 @@ final class TradeText {
 
   private TradeText() {}
 
+  /** A number in raised digits, for the upper part of a fraction. */
+  static String raised(long number) {
+    return digits(number, SUPERSCRIPTS);
+  }
+
+  /** A number in lowered digits, for the lower part of a fraction. */
+  static String lowered(long number) {
+    return digits(number, SUBSCRIPTS);
+  }
+
+  private static String digits(long number, String shapes) {
+    StringBuilder digits = new StringBuilder();
+    Long.toString(number).chars().forEach(digit -> digits.append(shapes.charAt(digit - '0')));
+    return digits.toString();
+  }
+
   /** The text with plain digits, spaces, hyphens, quotes and slashes; other letters untouched. */
   static String plain(String text) {
     StringBuilder plain = new StringBuilder(text.length() + 8);

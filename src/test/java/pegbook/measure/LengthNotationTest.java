@@ -2,6 +2,8 @@ package pegbook.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -52,14 +54,14 @@ class LengthNotationTest {
       value = {
         "304.1 mm | SIXTEENTH_INCH | 1′ 0″",
         "3047.3 mm | SIXTEENTH_INCH | 10′ 0″",
-        "8/16 in | SIXTEENTH_INCH | 1⁄2″",
-        "12' 9 3/8\" | SIXTEENTH_INCH | 12′ 9 3⁄8″",
-        "12' 0 3/8\" | EIGHTH_INCH | 12′ 0 3⁄8″",
-        "-1 1/2 in | QUARTER_INCH | −1 1⁄2″",
+        "8/16 in | SIXTEENTH_INCH | ¹⁄₂″",
+        "12' 9 3/8\" | SIXTEENTH_INCH | 12′ 9 ³⁄₈″",
+        "12' 0 3/8\" | EIGHTH_INCH | 12′ 0 ³⁄₈″",
+        "-1 1/2 in | QUARTER_INCH | −1 ¹⁄₂″",
         "-0.1 in | QUARTER_INCH | 0″",
-        "11 31/32 in | THIRTY_SECOND_INCH | 11 31⁄32″",
+        "11 31/32 in | THIRTY_SECOND_INCH | 11 ³¹⁄₃₂″",
         "11 31/32 in | INCH | 1′ 0″",
-        "3 ft 5 1/4 in | HALF_INCH | 3′ 5 1⁄2″",
+        "3 ft 5 1/4 in | HALF_INCH | 3′ 5 ¹⁄₂″",
         "3894.4 mm | MILLIMETRE | 3 894 mm",
         "3893 mm | FIVE_MILLIMETRES | 3 895 mm",
         "900 mm | MILLIMETRE | 900 mm",
@@ -76,7 +78,7 @@ class LengthNotationTest {
       delimiter = '|',
       value = {
         "42 in | HALF_INCH | 6 ft | 42″",
-        "71 3/4 in | QUARTER_INCH | 6 ft | 71 3⁄4″",
+        "71 3/4 in | QUARTER_INCH | 6 ft | 71 ³⁄₄″",
         "71.99 in | QUARTER_INCH | 6 ft | 6′ 0″",
         "6 in | HALF_INCH | 0 ft | 0′ 6″",
         "400 mm | CENTIMETRE | 1 m | 40 cm",
@@ -114,9 +116,9 @@ class LengthNotationTest {
 
     String written = LengthNotation.write(length, TapeDivision.SIXTEENTH_INCH);
 
-    assertThat(written)
-        .matches("(\\d+′\u00a0)?(\\d|1[01])?(\u00a0?(1⁄2|[13]⁄4|[1357]⁄8|\\d{1,2}⁄16))?″");
-    assertThat(written).doesNotMatch(".*[02468]⁄16″");
+    String typed = TradeText.plain(written);
+    assertThat(typed).matches("(\\d+' )?(\\d|1[01])?( ?(1/2|[13]/4|[1357]/8|\\d{1,2}/16))?\"");
+    assertThat(typed).doesNotMatch(".*[02468]/16\"");
   }
 
   private static Length read(String text) {
@@ -124,7 +126,16 @@ class LengthNotationTest {
   }
 
   private static String printed(String reference) {
-    return reference.replace(' ', '\u00a0').replace('\'', '′').replace('"', '″').replace('/', '⁄');
+    Matcher fraction = Pattern.compile("(\\d+)/(\\d+)").matcher(reference);
+    return fraction
+        .replaceAll(
+            found ->
+                TradeText.raised(Long.parseLong(found.group(1)))
+                    + "⁄"
+                    + TradeText.lowered(Long.parseLong(found.group(2))))
+        .replace(' ', '\u00a0')
+        .replace('\'', '′')
+        .replace('"', '″');
   }
 
   private static org.assertj.core.data.Offset<Double> within(double tolerance) {

@@ -54,7 +54,7 @@ public record DrawingScale(UnitSystem units, Length paper, Length ground) {
     return ratio() < other.ratio();
   }
 
-  /** As a title writes it: {@code 1:50}, or {@code 1⁄4″ = 1′ 0″ (1:48)}. */
+  /** As a title writes it: {@code 1:50}, or {@code ¹⁄₄″ = 1′ 0″ (1:48)}. */
   public String text() {
     String plain = "1:" + Math.round(ratio());
     return units == UnitSystem.METRIC
