@@ -43,11 +43,14 @@ record PlacementFormulas(Unit unit) {
         x -> x[0] / 2 - x[1]);
   }
 
-  /** Azimuth of a mark of a regular figure. */
+  /**
+   * Azimuth of a mark of a regular figure. It is not brought back under 360 degrees: a formula that
+   * jumps could not be worked again from printed numbers.
+   */
   Formula azimuth() {
     return new Formula(
         "placement.azimuth",
-        "A = A₁ + (i − 1) · 360° / n, less 360° where it is reached",
+        "A = A₁ + (i − 1) · 360° / n",
         List.of(
             new Symbol("A₁", "first-azimuth", Unit.DEGREE),
             number("i", "mark-number"),
@@ -55,7 +58,7 @@ record PlacementFormulas(Unit unit) {
         new Symbol("A", "mark-azimuth", Unit.DEGREE),
         Citation.GEOMETRY,
         "",
-        x -> (x[0] + (x[1] - 1) * 360 / x[2]) % 360);
+        x -> x[0] + (x[1] - 1) * 360 / x[2]);
   }
 
   /** How far east of the centre a mark lies, from its radius and azimuth. */
@@ -94,7 +97,15 @@ record PlacementFormulas(Unit unit) {
         new Symbol("T", "turn", Unit.DEGREE),
         Citation.GEOMETRY,
         "",
-        x -> x[0] - StrictMath.atan2(x[1], x[2]) / RADIANS_PER_DEGREE);
+        x -> x[0] - azimuthOf(x[1], x[2]));
+  }
+
+  /**
+   * Azimuth of a place as drawn; one due south is at 180 degrees, whichever way rounding pulls it.
+   */
+  private static double azimuthOf(double across, double up) {
+    double degrees = StrictMath.atan2(across, up) / RADIANS_PER_DEGREE;
+    return degrees < -180 + 1e-9 ? 180 : degrees;
   }
 
   /** How far east of the centre a mark of a drawn figure lies after the turn. */
