@@ -2,6 +2,7 @@ package pegbook.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.valid.IsValidOp;
@@ -74,6 +75,15 @@ public record Polygon(List<Point> corners) {
 
   public boolean contains(Point point) {
     return shape().covers(FACTORY.createPoint(coordinate(point)));
+  }
+
+  /**
+   * The figure whose sides lie so far inside this one's; none where that leaves no room.
+   *
+   * @param distance not negative
+   */
+  public Optional<Polygon> inset(Length distance) {
+    return Inset.of(clockwise(), distance.metres()).map(Polygon::new);
   }
 
   /** Shortest distance from a place to the edge, inside or outside. */

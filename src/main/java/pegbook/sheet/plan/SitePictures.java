@@ -1,0 +1,144 @@
+package pegbook.sheet.plan;
+
+import java.util.List;
+import java.util.Optional;
+import pegbook.lettering.Lettering;
+import pegbook.measure.Length;
+import pegbook.sheet.drafting.Canvas;
+import pegbook.sheet.drafting.DrawingScale;
+import pegbook.sheet.drafting.Extent;
+import pegbook.sheet.drafting.PlanFrame;
+import pegbook.sheet.drawing.Drawing;
+import pegbook.sheet.drawing.Pen;
+import pegbook.sheet.drawing.Spot;
+
+/**
+ * Draws the site plan, and beside it a marking plan at a larger scale where the site is so much
+ * larger than the figure that its marks would be crowded.
+ */
+public final class SitePictures {
+  private static final double SIZE = 8;
+
+  /** Paper kept free round what must be shown, for names and dimensions. */
+  private static final double MARGIN_MM = 20;
+
+  private static final double LEAST_HEIGHT_MM = 100;
+
+  /** From this many times the scale on, a plan of its own is worth it. */
+  private static final double WORTH = 1.6;
+
+  private final PlanContent content;
+  private final PlanWords words;
+  private final Lettering lettering;
+  private final double widthMm;
+  private final double heightMm;
+
+  /**
+   * Prepares to draw.
+   *
+   * @param widthMm of every drawing
+   * @param heightMm the most a drawing may be high
+   */
+  public SitePictures(
+      PlanContent content, PlanWords words, Lettering lettering, double widthMm, double heightMm) {
+    this.content = content;
+    this.words = words;
+    this.lettering = lettering;
+    this.widthMm = widthMm;
+    this.heightMm = heightMm;
+  }
+
+  /** The scale at which everything fits; the smallest of the series where nothing does. */
+  private DrawingScale scale(Extent extent) {
+    List<DrawingScale> series = DrawingScale.series(content.units());
+    return DrawingScale.largestThatFits(
+            content.units(),
+            extent,
+            widthMm - 2 * MARGIN_MM,
+            heightMm - 2 * MARGIN_MM - Furniture.HEIGHT_MM)
+        .orElse(series.get(series.size() - 1));
+  }
+
+  /** True when the figure gets a plan of its own. */
+  public boolean isSplit() {
+    return scale(content.all()).ratio() >= WORTH * scale(content.figure()).ratio();
+  }
+
+  /** The plan of the whole site. */
+  public PlanPicture site(String id, String description) {
+    DrawingScale scale = scale(content.all());
+    PlanView view = view(content.all(), scale);
+    boolean alone = !isSplit();
+    draw(view, alone);
+    PlanLabels labels = new PlanLabels(view, content, words, SIZE);
+    if (alone) {
+      labels.marks();
+      labels.sizes();
+    }
+    labels.ties();
+    labels.lotDistances();
+    labels.features();
+    labels.lotLines();
+    if (alone) {
+      labels.heaps();
+    }
+    return new PlanPicture(finish(view, id, description), scale, labels.unnamed());
+  }
+
+  /** The plan of the figure, where it gets one of its own. */
+  public Optional<PlanPicture> marking(String id, String description) {
+    if (!isSplit()) {
+      return Optional.empty();
+    }
+    DrawingScale scale = scale(content.figure());
+    PlanView view = view(content.figure(), scale);
+    draw(view, true);
+    PlanLabels labels = new PlanLabels(view, content, words, SIZE);
+    labels.marks();
+    labels.sizes();
+    labels.ties();
+    labels.features();
+    labels.lotLines();
+    labels.heaps();
+    return Optional.of(new PlanPicture(finish(view, id, description), scale, labels.unnamed()));
+  }
+
+  private PlanView view(Extent extent, DrawingScale scale) {
+    double shownMm = scale.millimetres(new Length(extent.heightMetres()));
+    double height =
+        Math.min(
+            heightMm, Math.max(LEAST_HEIGHT_MM, shownMm + 2 * MARGIN_MM + Furniture.HEIGHT_MM));
+    Canvas canvas = new Canvas(widthMm, height, lettering);
+    ClipWindow window =
+        new ClipWindow(1, Furniture.HEIGHT_MM + 1, canvas.widthMm() - 1, canvas.heightMm() - 1);
+    Spot middle = new Spot(canvas.widthMm() / 2, (Furniture.HEIGHT_MM + canvas.heightMm()) / 2);
+    return new PlanView(canvas, new PlanFrame(extent.centre(), middle, scale), window);
+  }
+
+  private void draw(PlanView view, boolean baseline) {
+    Furniture.draw(view.canvas(), view.frame().scale(), words);
+    view.keepTextInside();
+    new GroundLayer(view).draw(content.site(), content.benchmark());
+    FigureLayer figure = new FigureLayer(view);
+    figure.heaps(content.heaps());
+    figure.floor(content.placement());
+    figure.holes(content.holes());
+    if (baseline) {
+      figure.baseline(content.baselineFirst(), content.baselineSecond());
+    }
+  }
+
+  private static Drawing finish(PlanView view, String id, String description) {
+    ClipWindow window = view.window();
+    view.canvas()
+        .path(
+            List.of(
+                new Spot(window.left(), window.bottom()),
+                new Spot(window.right(), window.bottom()),
+                new Spot(window.right(), window.top()),
+                new Spot(window.left(), window.top())),
+            true,
+            Pen.THIN);
+    return view.canvas().drawing(id, description);
+  }
+}
