@@ -13,7 +13,11 @@ import pegbook.calc.siteplan.SitePlan.Keeper;
 import pegbook.calc.siteplan.SitePlan.Tie;
 import pegbook.figures.Hole;
 import pegbook.geometry.Compass;
+import pegbook.job.Feature;
 import pegbook.measure.Length;
+import pegbook.measure.NumberNotation;
+import pegbook.measure.Unit;
+import pegbook.measure.UnitSystem;
 import pegbook.packet.Packet;
 import pegbook.sheet.drafting.CheckBar;
 import pegbook.sheet.drawing.Drawing;
@@ -54,8 +58,11 @@ public record SitePlanSheet(
     List<ClearanceRow> clearances,
     List<MarkPair> marks)
     implements Sheet {
-  /** Room on a page for a plan's heading, caution, caption and legend. */
-  private static final double HEADING_MM = 62;
+  /** Room on a page for the sheet's heading, caution, the plan's caption and legend. */
+  private static final double SITE_HEADING_MM = 57;
+
+  /** Room on a page for a heading and a caption. */
+  private static final double FIGURE_HEADING_MM = 24;
 
   /** One tie. */
   public record TieRow(String number, String from, String mark, String tape, String towards) {}
@@ -105,7 +112,8 @@ public record SitePlanSheet(
               planWords(),
               writing.lettering(),
               page.widthMm(),
-              page.heightMm() - HEADING_MM);
+              page.heightMm() - SITE_HEADING_MM,
+              page.heightMm() - FIGURE_HEADING_MM);
       PlanPicture plan = pictures.site("site-plan-picture", describe("site-plan.picture"));
       Optional<PlanPicture> marking =
           pictures.marking("marking-plan-picture", describe("site-plan.marking.picture"));
@@ -177,7 +185,14 @@ public record SitePlanSheet(
                   .texts()
                   .say("site-plan.heap", Map.of("holes", writing.formats().names(holes))),
           this::length,
+          writing.formats()::distance,
+          this::round,
           writing.formats()::tape);
+    }
+
+    private String round(Length length) {
+      Unit unit = writing.formats().units() == UnitSystem.IMPERIAL ? Unit.FOOT : Unit.METRE;
+      return NumberNotation.write(length, unit);
     }
 
     private Legend.Names legendNames() {
@@ -234,8 +249,6 @@ public record SitePlanSheet(
     }
 
     private ClearanceRow clearance(String number, Clearance clearance) {
-      String verdict =
-          clearance.breach() ? "breach" : clearance.required().isPresent() ? "kept" : "open";
       return new ClearanceRow(
           number,
           keeper(clearance),
@@ -243,8 +256,22 @@ public record SitePlanSheet(
           wind(clearance.towards()),
           length(clearance.distance()),
           clearance.required().map(this::length).orElse(say("site-plan.not-given")),
-          say("site-plan.verdict." + verdict),
+          say("site-plan.verdict." + verdict(clearance)),
           clearance.breach() ? "strong" : "");
+    }
+
+    /** Whether a distance is kept; without one, whether somebody must be asked for it. */
+    private String verdict(Clearance clearance) {
+      if (clearance.required().isPresent()) {
+        return clearance.breach() ? "breach" : "kept";
+      }
+      boolean object =
+          packet.job().site().features().stream()
+              .anyMatch(
+                  feature ->
+                      feature.name().equals(clearance.feature())
+                          && feature.kind() == Feature.Kind.OBJECT);
+      return object ? "none" : "ask";
     }
 
     private String keeper(Clearance clearance) {

@@ -72,7 +72,7 @@ public record SitePlan(
    * @param number 1 and so on, as the plan names it
    * @param fixed what it is taken from
    * @param from where that is
-   * @param mark to which mark
+   * @param mark to which mark of the baseline
    * @param to where that is
    * @param tape the distance, set to the tape's division
    * @param towards the wind in which the mark lies, seen from the fixed thing

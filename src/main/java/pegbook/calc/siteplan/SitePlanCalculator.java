@@ -11,9 +11,12 @@ import pegbook.figures.PlacedMark;
 import pegbook.figures.Placement;
 import pegbook.figures.SpoilHeap;
 import pegbook.figures.Working;
+import pegbook.geometry.BaselineChoice;
+import pegbook.geometry.Crossings;
 import pegbook.geometry.Polygon;
 import pegbook.job.Feature;
 import pegbook.job.Job;
+import pegbook.job.Layout;
 import pegbook.measure.Length;
 
 /**
@@ -50,7 +53,7 @@ public final class SitePlanCalculator {
     List<Working> workings = new ArrayList<>(surroundings.workings());
     Optional<Ties.Chosen> chosen = Optional.empty();
     if (placement.marks().size() >= 2) {
-      Ties ties = new Ties(job, formulas, firstTied(), secondTied());
+      Ties ties = new Ties(job, formulas, tied().get(0), tied().get(1));
       chosen = ties.choose();
       workings.addAll(ties.workings());
     }
@@ -63,22 +66,19 @@ public final class SitePlanCalculator {
         workings);
   }
 
-  private PlacedMark firstTied() {
-    return placement.marks().get(0);
-  }
-
-  /** The mark furthest from the first; of several, the first. */
-  private PlacedMark secondTied() {
-    PlacedMark first = firstTied();
-    PlacedMark furthest = placement.marks().get(1);
-    for (PlacedMark mark : placement.marks()) {
-      Length distance = first.at().distanceTo(mark.at());
-      Length most = first.at().distanceTo(furthest.at());
-      if (distance.isMoreThan(most.plus(Surroundings.TOLERANCE))) {
-        furthest = mark;
-      }
+  /** The two marks of the baseline, as the tape table has them. */
+  private List<PlacedMark> tied() {
+    Layout layout = job.layout();
+    if (layout.baseline() instanceof Layout.Baseline.Named named) {
+      return List.of(placement.mark(named.first()), placement.mark(named.second()));
     }
-    return furthest;
+    List<PlacedMark> marks = placement.marks();
+    BaselineChoice choice =
+        BaselineChoice.among(
+            marks.stream().map(PlacedMark::at).toList(),
+            Crossings.onTape(layout.tape().division()),
+            layout.tape().length());
+    return List.of(marks.get(choice.first()), marks.get(choice.second()));
   }
 
   /** Of each feature the nearest hole, of one with a keep-clear distance the nearest heap too. */

@@ -22,10 +22,11 @@ import pegbook.measure.Rounding;
 /**
  * Ties: from two fixed things to two marks, each to each.
  *
- * <p>The marks are S1 and the support furthest from it, so that a small turn shows. The fixed
- * things are things and corners of things, the benchmark, and corners of the lot. Pairs whose tapes
- * cross between 30 and 150 degrees at both marks come first, then those within the tape's reach,
- * then those with fewest corners of the lot, then the strongest crossing.
+ * <p>The marks are those of the baseline: two ties that cross at each set it, and its own length
+ * proves them. The fixed things are things and corners of things, the benchmark, and corners of the
+ * lot. Pairs whose tapes cross between 30 and 150 degrees at both marks come first, then those
+ * within the tape's reach, then those with fewest corners of the lot, then the one whose longest
+ * tie is shortest.
  */
 final class Ties {
   /** A weaker crossing than this is a finding; common practice. */
@@ -49,8 +50,10 @@ final class Ties {
    * Two fixed things.
    *
    * @param weakest the weaker crossing at the two marks, from 0 to 90 degrees
+   * @param longest the longest of its ties
    */
-  private record Pair(Station one, Station other, Angle weakest, int beyondReach, int lotCorners) {
+  private record Pair(
+      Station one, Station other, Angle weakest, int beyondReach, int lotCorners, Length longest) {
     boolean isStrong() {
       return !weakest.isLessThan(LEAST.minus(TOLERANCE));
     }
@@ -86,6 +89,7 @@ final class Ties {
             Comparator.comparing((Pair pair) -> pair.isStrong() ? 0 : 1)
                 .thenComparing(Pair::beyondReach)
                 .thenComparing(Pair::lotCorners)
+                .thenComparing(pair -> Math.round(pair.longest().metres() * 1e6))
                 .thenComparing(pair -> -Math.round(pair.weakest().degrees() * 1e6)))
         .map(pair -> new Chosen(ties(pair), pair.weakest(), pair.beyondReach() == 0));
   }
@@ -94,12 +98,15 @@ final class Ties {
     Angle weakest = weakest(one, other, first.at()).min(weakest(one, other, second.at()));
     int beyond = 0;
     int lot = 0;
+    Length longest = Length.ZERO;
     for (Station station : List.of(one, other)) {
+      longest = longest.max(station.at().distanceTo(first.at()));
+      longest = longest.max(station.at().distanceTo(second.at()));
       beyond += isBeyondReach(station, first) ? 1 : 0;
       beyond += isBeyondReach(station, second) ? 1 : 0;
       lot += station.fixed() instanceof Fixed.LotCorner ? 1 : 0;
     }
-    return new Pair(one, other, weakest, beyond, lot);
+    return new Pair(one, other, weakest, beyond, lot, longest);
   }
 
   private boolean isBeyondReach(Station station, PlacedMark mark) {

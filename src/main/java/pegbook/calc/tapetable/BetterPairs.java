@@ -7,6 +7,7 @@ import pegbook.calc.tapetable.TapeTable.BetterPair;
 import pegbook.calc.tapetable.TapeTable.Row;
 import pegbook.figures.PlacedMark;
 import pegbook.figures.Placement;
+import pegbook.geometry.Crossings;
 import pegbook.geometry.Segment;
 import pegbook.geometry.Swing;
 

@@ -11,7 +11,10 @@ import pegbook.calc.tapetable.TapeTable.Shift;
 import pegbook.figures.PlacedMark;
 import pegbook.figures.Placement;
 import pegbook.figures.Task;
+import pegbook.geometry.BaselineChoice;
 import pegbook.geometry.Compass;
+import pegbook.geometry.Crossings;
+import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
 import pegbook.job.Job;
 import pegbook.job.Layout;
@@ -47,7 +50,7 @@ public final class TapeTableCalculator {
     this.job = job;
     this.placement = placement;
     this.layout = job.layout();
-    this.crossings = new Crossings(layout.tape().division().times(0.5));
+    this.crossings = Crossings.onTape(layout.tape().division());
   }
 
   /**
@@ -65,7 +68,7 @@ public final class TapeTableCalculator {
 
   private TapeTable table() {
     List<PlacedMark> marks = placement.marks();
-    BaselineChoice best = BaselineChoice.among(marks, crossings, layout.tape().length());
+    BaselineChoice best = BaselineChoice.among(places(), crossings, layout.tape().length());
     BaselineChoice choice = named().orElse(best);
     PlacedMark first = marks.get(choice.first());
     PlacedMark second = marks.get(choice.second());
@@ -91,6 +94,10 @@ public final class TapeTableCalculator {
         tasks(rows.size()));
   }
 
+  private List<Point> places() {
+    return placement.marks().stream().map(PlacedMark::at).toList();
+  }
+
   private Optional<BaselineChoice> named() {
     if (!(layout.baseline() instanceof Layout.Baseline.Named named)) {
       return Optional.empty();
@@ -98,7 +105,8 @@ public final class TapeTableCalculator {
     List<PlacedMark> marks = placement.marks();
     int first = marks.indexOf(placement.mark(named.first()));
     int second = marks.indexOf(placement.mark(named.second()));
-    return Optional.of(BaselineChoice.of(marks, first, second, crossings, layout.tape().length()));
+    return Optional.of(
+        BaselineChoice.of(places(), first, second, crossings, layout.tape().length()));
   }
 
   private boolean isWeak(Segment baseline, PlacedMark mark) {

@@ -9,6 +9,8 @@ import pegbook.calc.tapetable.TapeTable.Shift;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
 import pegbook.figures.PlacedMark;
+import pegbook.geometry.BaselineChoice;
+import pegbook.geometry.Crossings;
 import pegbook.job.Layout;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;

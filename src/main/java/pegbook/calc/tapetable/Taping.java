@@ -13,6 +13,7 @@ import pegbook.calc.tapetable.TapeTable.Stand;
 import pegbook.figures.Formula;
 import pegbook.figures.PlacedMark;
 import pegbook.figures.Working;
+import pegbook.geometry.Crossings;
 import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
 import pegbook.geometry.Swing;

@@ -3,6 +3,7 @@ package pegbook.calc.tapetable;
 import java.util.Comparator;
 import java.util.List;
 import pegbook.figures.PlacedMark;
+import pegbook.geometry.Crossings;
 import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
 import pegbook.measure.Angle;

@@ -20,6 +20,9 @@ public final class Dimension {
 
   private static final int STEPS = 5;
 
+  /** Where along a line a value is tried. */
+  private static final double[] PARTS = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8};
+
   private Dimension() {}
 
   /**
@@ -42,6 +45,21 @@ public final class Dimension {
         line.draw(canvas, from, to);
         return true;
       }
+    }
+    return false;
+  }
+
+  /**
+   * Draws a dimension on the straight way between two places, without extension lines; the value
+   * stands at its middle or, where that is taken, nearer to one end.
+   *
+   * @return whether there was room; when not, nothing is drawn
+   */
+  public static boolean between(Canvas canvas, Spot from, Spot to, String value, double size) {
+    Line line = Line.of(from, to, 0);
+    if (line.isInside(canvas) && line.writeAnywhere(canvas, value, size)) {
+      line.draw(canvas, from, to);
+      return true;
     }
     return false;
   }
@@ -79,6 +97,22 @@ public final class Dimension {
               label(Spots.towards(to, degrees, past), value, size, Element.Anchor.CENTRE))
           || canvas.write(
               label(Spots.towards(from, degrees, -past), value, size, Element.Anchor.CENTRE));
+    }
+
+    /** The value over a part of the line, else past either end. */
+    boolean writeAnywhere(Canvas canvas, String value, double size) {
+      double room = canvas.lettering().widthMm(value, size, false) / 2 + 2 * STROKE_MM;
+      double length = Spots.distanceMm(from, to);
+      for (double part : PARTS) {
+        double at = length * part;
+        if (at >= room
+            && length - at >= room
+            && canvas.write(
+                label(Spots.towards(from, degrees, at), value, size, Element.Anchor.CENTRE))) {
+          return true;
+        }
+      }
+      return 2 * room > length && write(canvas, value, size);
     }
 
     private Element.Label label(Spot on, String value, double size, Element.Anchor anchor) {

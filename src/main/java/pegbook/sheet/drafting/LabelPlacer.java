@@ -47,7 +47,22 @@ public final class LabelPlacer {
     return place(wording, target, clearMm, DIRECTIONS[0]);
   }
 
-  /** The same, trying one direction (degrees anticlockwise from x) before all others. */
+  /**
+   * Places a label over the middle of an area, where no line runs, else beside it.
+   *
+   * @param middle the middle of what it names
+   */
+  public boolean placeOver(Wording wording, Spot middle, double clearMm, double firstDegrees) {
+    Plate plate =
+        new Plate(middle, wording.widthMm(canvas.lettering()) / 2, wording.heightMm() / 2, 0);
+    if (canvas.isFree(plate) && canvas.strokesThrough(plate) == 0) {
+      canvas.write(wording.centredOn(middle), plate);
+      return true;
+    }
+    return place(wording, middle, clearMm, firstDegrees);
+  }
+
+  /** Beside a spot, trying one direction (degrees anticlockwise from x) before all others. */
   public boolean place(Wording wording, Spot target, double clearMm, double firstDegrees) {
     Optional<Candidate> best = Optional.empty();
     for (double distance : DISTANCES) {

@@ -27,7 +27,7 @@ final class Furniture {
     canvas.line(new Spot(0, HEIGHT_MM), new Spot(canvas.widthMm(), HEIGHT_MM), Pen.THIN);
     NorthArrow.draw(canvas, new Spot(NorthArrow.WIDTH_MM / 2, 2), words.north());
     ScaleBar.draw(
-        canvas, new Spot(barFrom, 3), scale, checkFrom - barFrom - 4 * GAP_MM, words.length());
+        canvas, new Spot(barFrom, 3), scale, checkFrom - barFrom - 4 * GAP_MM, words.round());
     canvas.writeFixed(
         new Element.Label(
             new Spot(barFrom, 3 + ScaleBar.HEIGHT_MM + GAP_MM / 2),

@@ -128,7 +128,9 @@ public final class Legend {
     double column = widthMm / COLUMNS;
     for (int i = 0; i < entries.size(); i++) {
       Spot left =
-          new Spot((i % COLUMNS) * column + 1, canvas.heightMm() - (Math.floorDiv(i, COLUMNS) + 0.5) * ROW_MM);
+          new Spot(
+              (i % COLUMNS) * column + 1,
+              canvas.heightMm() - (Math.floorDiv(i, COLUMNS) + 0.5) * ROW_MM);
       entries.get(i).sample().accept(canvas, left);
       canvas.writeFixed(
           new Element.Label(

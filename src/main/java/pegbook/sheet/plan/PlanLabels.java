@@ -114,12 +114,11 @@ final class PlanLabels {
     for (Clearance clearance : content.sitePlan().clearances()) {
       boolean lot = clearance.keeper() == Keeper.FLOOR && clearance.feature().isEmpty();
       if (lot && view.isSeen(clearance.gap().from()) && view.isSeen(clearance.gap().to())) {
-        Dimension.draw(
+        Dimension.between(
             view.canvas(),
             view.spot(clearance.gap().from()),
             view.spot(clearance.gap().to()),
-            0,
-            words.length().apply(clearance.distance()),
+            words.distance().apply(clearance.distance()),
             size);
       }
     }
@@ -223,8 +222,11 @@ final class PlanLabels {
       double radius = view.millimetres(heap.radius());
       Spot centre = view.spot(heap.centre());
       if (radius >= LEAST_HEAP_MM && view.window().contains(centre)) {
-        placer.place(
-            Wording.of(words.heap().apply(heap.holes()), size), centre, 0, outwards(heap.centre()));
+        placer.placeOver(
+            Wording.of(words.heap().apply(heap.holes()), size),
+            centre,
+            radius + CLEAR_MM,
+            outwards(heap.centre()));
       }
     }
   }

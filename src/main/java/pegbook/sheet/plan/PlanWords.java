@@ -13,7 +13,9 @@ import pegbook.measure.Length;
  * @param lotLine names the lot line
  * @param setback names the setback line, with its distance
  * @param heap names a heap by the holes it comes from
- * @param length a distance in words
+ * @param length a size in words
+ * @param distance a distance on the site in words
+ * @param round a round length in words, for the scale bar
  * @param tape a tape reading in words
  */
 public record PlanWords(
@@ -24,4 +26,6 @@ public record PlanWords(
     String setback,
     Function<List<String>, String> heap,
     Function<Length, String> length,
+    Function<Length, String> distance,
+    Function<Length, String> round,
     Function<Length, String> tape) {}

@@ -19,8 +19,10 @@ import pegbook.sheet.drawing.Spot;
 public final class SitePictures {
   private static final double SIZE = 8;
 
-  /** Paper kept free round what must be shown, for names and dimensions. */
-  private static final double MARGIN_MM = 20;
+  /** Paper kept free round a site, and round a figure with its dimensions. */
+  private static final double SITE_MARGIN_MM = 4;
+
+  private static final double FIGURE_MARGIN_MM = 20;
 
   private static final double LEAST_HEIGHT_MM = 100;
 
@@ -31,44 +33,70 @@ public final class SitePictures {
   private final PlanWords words;
   private final Lettering lettering;
   private final double widthMm;
-  private final double heightMm;
+  private final double siteHeightMm;
+  private final double figureHeightMm;
 
   /**
    * Prepares to draw.
    *
    * @param widthMm of every drawing
-   * @param heightMm the most a drawing may be high
+   * @param siteHeightMm the most the site plan may be high
+   * @param figureHeightMm the most a marking plan may be high
    */
   public SitePictures(
-      PlanContent content, PlanWords words, Lettering lettering, double widthMm, double heightMm) {
+      PlanContent content,
+      PlanWords words,
+      Lettering lettering,
+      double widthMm,
+      double siteHeightMm,
+      double figureHeightMm) {
     this.content = content;
     this.words = words;
     this.lettering = lettering;
     this.widthMm = widthMm;
-    this.heightMm = heightMm;
+    this.siteHeightMm = siteHeightMm;
+    this.figureHeightMm = figureHeightMm;
   }
 
-  /** The scale at which everything fits; the smallest of the series where nothing does. */
-  private DrawingScale scale(Extent extent) {
+  /** What is shown and in how much room. */
+  private record Sight(Extent extent, double marginMm, double heightMm) {}
+
+  private Sight site() {
+    return new Sight(content.all(), SITE_MARGIN_MM, siteHeightMm);
+  }
+
+  private Sight figure() {
+    return new Sight(content.figure(), FIGURE_MARGIN_MM, figureHeightMm);
+  }
+
+  /** Everything, with room for the figure's dimensions. */
+  private Sight both() {
+    Extent all = content.all().with(content.figure());
+    return new Sight(all, FIGURE_MARGIN_MM, siteHeightMm);
+  }
+
+  /** The scale at which all of it fits; the smallest of the series where none does. */
+  private DrawingScale scale(Sight sight) {
     List<DrawingScale> series = DrawingScale.series(content.units());
     return DrawingScale.largestThatFits(
             content.units(),
-            extent,
-            widthMm - 2 * MARGIN_MM,
-            heightMm - 2 * MARGIN_MM - Furniture.HEIGHT_MM)
+            sight.extent(),
+            widthMm - 2 * sight.marginMm(),
+            sight.heightMm() - 2 * sight.marginMm() - Furniture.HEIGHT_MM)
         .orElse(series.get(series.size() - 1));
   }
 
   /** True when the figure gets a plan of its own. */
   public boolean isSplit() {
-    return scale(content.all()).ratio() >= WORTH * scale(content.figure()).ratio();
+    return scale(both()).ratio() >= WORTH * scale(figure()).ratio();
   }
 
   /** The plan of the whole site. */
   public PlanPicture site(String id, String description) {
-    DrawingScale scale = scale(content.all());
-    PlanView view = view(content.all(), scale);
     boolean alone = !isSplit();
+    Sight sight = alone ? both() : site();
+    DrawingScale scale = scale(sight);
+    PlanView view = view(sight, scale);
     draw(view, alone);
     PlanLabels labels = new PlanLabels(view, content, words, SIZE);
     if (alone) {
@@ -90,8 +118,8 @@ public final class SitePictures {
     if (!isSplit()) {
       return Optional.empty();
     }
-    DrawingScale scale = scale(content.figure());
-    PlanView view = view(content.figure(), scale);
+    DrawingScale scale = scale(figure());
+    PlanView view = view(figure(), scale);
     draw(view, true);
     PlanLabels labels = new PlanLabels(view, content, words, SIZE);
     labels.marks();
@@ -103,16 +131,17 @@ public final class SitePictures {
     return Optional.of(new PlanPicture(finish(view, id, description), scale, labels.unnamed()));
   }
 
-  private PlanView view(Extent extent, DrawingScale scale) {
-    double shownMm = scale.millimetres(new Length(extent.heightMetres()));
+  private PlanView view(Sight sight, DrawingScale scale) {
+    double shownMm = scale.millimetres(new Length(sight.extent().heightMetres()));
     double height =
         Math.min(
-            heightMm, Math.max(LEAST_HEIGHT_MM, shownMm + 2 * MARGIN_MM + Furniture.HEIGHT_MM));
+            sight.heightMm(),
+            Math.max(LEAST_HEIGHT_MM, shownMm + 2 * sight.marginMm() + Furniture.HEIGHT_MM));
     Canvas canvas = new Canvas(widthMm, height, lettering);
     ClipWindow window =
         new ClipWindow(1, Furniture.HEIGHT_MM + 1, canvas.widthMm() - 1, canvas.heightMm() - 1);
     Spot middle = new Spot(canvas.widthMm() / 2, (Furniture.HEIGHT_MM + canvas.heightMm()) / 2);
-    return new PlanView(canvas, new PlanFrame(extent.centre(), middle, scale), window);
+    return new PlanView(canvas, new PlanFrame(sight.extent().centre(), middle, scale), window);
   }
 
   private void draw(PlanView view, boolean baseline) {

@@ -16,6 +16,7 @@ import pegbook.figures.Placement;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.geometry.Compass;
+import pegbook.geometry.Crossings;
 import pegbook.geometry.Point;
 import pegbook.job.Outline;
 import pegbook.measure.Angle;

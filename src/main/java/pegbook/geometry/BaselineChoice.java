@@ -1,7 +1,6 @@
-package pegbook.calc.tapetable;
+package pegbook.geometry;
 
 import java.util.List;
-import pegbook.figures.PlacedMark;
 import pegbook.measure.Length;
 
 /**
@@ -17,7 +16,8 @@ import pegbook.measure.Length;
  * @param weakness of its worst crossing; see {@link Crossings#weakness}
  * @param metres its length
  */
-record BaselineChoice(int first, int second, int beyondReach, double weakness, double metres) {
+public record BaselineChoice(
+    int first, int second, int beyondReach, double weakness, double metres) {
   /** Weaknesses and lengths that differ by less than this, in parts of one, are alike. */
   private static final double ALIKE = 1e-9;
 
@@ -27,7 +27,7 @@ record BaselineChoice(int first, int second, int beyondReach, double weakness, d
    * @param marks at least two
    * @param reach length of the tape
    */
-  static BaselineChoice among(List<PlacedMark> marks, Crossings crossings, Length reach) {
+  public static BaselineChoice among(List<Point> marks, Crossings crossings, Length reach) {
     BaselineChoice best = of(marks, 0, 1, crossings, reach);
     for (int first = 0; first < marks.size(); first++) {
       for (int second = first + 1; second < marks.size(); second++) {
@@ -49,8 +49,8 @@ record BaselineChoice(int first, int second, int beyondReach, double weakness, d
   }
 
   /** A pair that was named. */
-  static BaselineChoice of(
-      List<PlacedMark> marks, int first, int second, Crossings crossings, Length reach) {
+  public static BaselineChoice of(
+      List<Point> marks, int first, int second, Crossings crossings, Length reach) {
     return new BaselineChoice(
         first,
         second,
@@ -76,22 +76,22 @@ record BaselineChoice(int first, int second, int beyondReach, double weakness, d
     return weakness + ALIKE * (1 + weakness);
   }
 
-  private static int beyondReach(List<PlacedMark> marks, int first, int second, Length reach) {
+  private static int beyondReach(List<Point> marks, int first, int second, Length reach) {
     int beyond = 0;
-    for (PlacedMark mark : marks) {
+    for (Point mark : marks) {
       beyond += isBeyond(marks.get(first), mark, reach) ? 1 : 0;
       beyond += isBeyond(marks.get(second), mark, reach) ? 1 : 0;
     }
     return beyond;
   }
 
-  private static boolean isBeyond(PlacedMark from, PlacedMark to, Length reach) {
-    double east = to.at().east() - from.at().east();
-    double north = to.at().north() - from.at().north();
+  private static boolean isBeyond(Point from, Point to, Length reach) {
+    double east = to.east() - from.east();
+    double north = to.north() - from.north();
     return Math.sqrt(east * east + north * north) > reach.metres() * (1 + ALIKE);
   }
 
-  private static double metres(List<PlacedMark> marks, int first, int second) {
-    return marks.get(first).at().distanceTo(marks.get(second).at()).metres();
+  private static double metres(List<Point> marks, int first, int second) {
+    return marks.get(first).distanceTo(marks.get(second)).metres();
   }
 }

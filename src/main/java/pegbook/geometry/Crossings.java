@@ -1,26 +1,28 @@
-package pegbook.calc.tapetable;
+package pegbook.geometry;
 
 import java.util.List;
-import pegbook.figures.PlacedMark;
-import pegbook.geometry.Point;
-import pegbook.geometry.Segment;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
 
 /**
- * How strongly tapes cross, from one pair of marks to all others.
+ * How strongly two tapes cross, from one pair of marks to all others.
  *
  * @param onLine a mark no further off the pair's line than this is set on a string line with one
  *     tape
  */
-record Crossings(Length onLine) {
+public record Crossings(Length onLine) {
   /** A crossing between these limits is strong enough; common practice. */
-  static final Angle LEAST = Angle.ofDegrees(30);
+  public static final Angle LEAST = Angle.ofDegrees(30);
 
-  static final Angle MOST = Angle.ofDegrees(150);
+  public static final Angle MOST = Angle.ofDegrees(150);
 
   /** A crossing outside a limit by less than this counts as on it. */
-  static final Angle TOLERANCE = Angle.ofDegrees(1e-5);
+  public static final Angle TOLERANCE = Angle.ofDegrees(1e-5);
+
+  /** For a tape: a mark no further off a line than half a division is set on it. */
+  public static Crossings onTape(Length division) {
+    return new Crossings(division.times(0.5));
+  }
 
   /**
    * Weakness of a crossing: the cotangent of the angle between the tapes' lines, nothing for a
@@ -28,7 +30,7 @@ record Crossings(Length onLine) {
    * good as a right angle, unless the string line would have to be drawn out by more than the
    * baseline's length.
    */
-  double weakness(Point first, Point second, Point mark) {
+  public double weakness(Point first, Point second, Point mark) {
     double firstEast = first.east() - mark.east();
     double firstNorth = first.north() - mark.north();
     double secondEast = second.east() - mark.east();
@@ -46,27 +48,25 @@ record Crossings(Length onLine) {
     return Math.abs(dot) / cross;
   }
 
-  boolean isOnLine(Segment baseline, Point mark) {
+  public boolean isOnLine(Segment baseline, Point mark) {
     return Math.abs(baseline.offsetMetres(mark)) <= onLine.metres();
   }
 
   /** The angle between the tapes' lines, from 0 to 90 degrees. */
-  static Angle strength(double weakness) {
+  public static Angle strength(double weakness) {
     return new Angle(StrictMath.atan2(1, weakness));
   }
 
-  static boolean isWeak(double weakness) {
+  public static boolean isWeak(double weakness) {
     return strength(weakness).isLessThan(LEAST.minus(TOLERANCE));
   }
 
   /** Weakness of the weakest crossing of a pair; stops looking once a limit is passed. */
-  double worst(List<PlacedMark> marks, int first, int second, double limit) {
+  double worst(List<Point> marks, int first, int second, double limit) {
     double worst = 0;
     for (int i = 0; i < marks.size() && worst <= limit; i++) {
       if (i != first && i != second) {
-        worst =
-            Math.max(
-                worst, weakness(marks.get(first).at(), marks.get(second).at(), marks.get(i).at()));
+        worst = Math.max(worst, weakness(marks.get(first), marks.get(second), marks.get(i)));
       }
     }
     return worst;
