@@ -41,8 +41,8 @@ public final class Booklets {
     Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
     sheets.put("cover", Optional.of(CoverSheet.of(packet, writing)));
     sheets.put("findings", Optional.of(FindingsSheet.of(packet, writing)));
-    sheets.put("sitePlan", Optional.empty());
-    sheets.put("tapeTable", Optional.empty());
+    sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
+    sheets.put("tapeTable", Optional.of(TapeTableSheet.of(packet, writing)));
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("daySheets", Optional.of(DaySheets.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
@@ -59,7 +59,7 @@ public final class Booklets {
     Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
     sheets.put("cover", Optional.of(CoverSheet.of(packet, writing)));
     sheets.put("findings", Optional.of(FindingsSheet.of(packet, writing)));
-    sheets.put("sitePlan", Optional.empty());
+    sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
