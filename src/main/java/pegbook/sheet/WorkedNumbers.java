@@ -19,7 +19,7 @@ record WorkedNumbers(List<Integer> inputDecimals, int resultDecimals) {
   private static final int FIGURES = 5;
 
   private static final int MOST_RESULT_DECIMALS = 4;
-  private static final int MOST_EXACT_DECIMALS = 6;
+  private static final int MOST_EXACT_DECIMALS = 5;
   private static final int MOST_DECIMALS = 12;
 
   /**
@@ -83,7 +83,10 @@ record WorkedNumbers(List<Integer> inputDecimals, int resultDecimals) {
     return List.copyOf(decimals);
   }
 
-  /** As many as show every number exactly, if that is few; otherwise some figures and more. */
+  /**
+   * As many as show every number exactly, if that is few; otherwise some figures and more. The
+   * bound is narrow: a number of many digits must not pass for one of five by chance.
+   */
   private static int decimals(List<Double> numbers, int more) {
     for (int decimals = 0; decimals <= MOST_EXACT_DECIMALS; decimals++) {
       if (isExact(numbers, decimals)) {
@@ -97,7 +100,7 @@ record WorkedNumbers(List<Integer> inputDecimals, int resultDecimals) {
     return numbers.stream()
         .allMatch(
             number ->
-                Math.abs(set(number, decimals) - number) <= 1e-10 * Math.max(1, Math.abs(number)));
+                Math.abs(set(number, decimals) - number) <= 1e-12 * Math.max(1, Math.abs(number)));
   }
 
   private static int figures(List<Double> numbers) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import pegbook.figures.Formula;
 import pegbook.figures.MarkRuns;
 import pegbook.figures.Symbol;
@@ -18,7 +19,14 @@ import pegbook.packet.Packet;
  * @param groups by subject
  */
 public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
-  private static final int INPUTS_BESIDE = 4;
+  /** Share of the page's width that a table beside its formula has; see the template. */
+  private static final double SHARE_BESIDE = 0.58;
+
+  private static final double NORMAL_SIZE = 10;
+
+  /** Room left and right of a number in its cell, and a little air. */
+  private static final double ROOM_MM = 4;
+
   private static final int ROWS_BESIDE = 12;
 
   /** The formulas of one subject. */
@@ -34,6 +42,7 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
    * @param heads of the columns of inputs
    * @param resultHead of the last column
    * @param beside true when the table is narrow and short enough to stand beside the formula
+   * @param type class of the table's type: small where the numbers are long
    */
   public record Entry(
       String number,
@@ -46,7 +55,8 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
       List<String> heads,
       String resultHead,
       List<Row> rows,
-      boolean beside) {}
+      boolean beside,
+      String type) {}
 
   /** What it was worked for, the numbers put in, what it gives. */
   public record Row(String subject, List<String> numbers, String result) {}
@@ -77,7 +87,17 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
         formula.inputs().stream().map(WorkingsSheet::head).toList(),
         head(formula.result()),
         rows,
-        formula.inputs().size() <= INPUTS_BESIDE && rows.size() <= ROWS_BESIDE);
+        rows.size() <= ROWS_BESIDE && fits(rows, SHARE_BESIDE, NORMAL_SIZE, writing),
+        fits(rows, 1, NORMAL_SIZE, writing) ? "" : "small");
+  }
+
+  /** True when every number fits its column; columns are as wide as one another. */
+  private static boolean fits(List<Row> rows, double share, double size, Writing writing) {
+    double columnMm =
+        (writing.page().widthMm() * share - ROOM_MM) / (rows.get(0).numbers().size() + 2);
+    return rows.stream()
+        .flatMap(row -> Stream.concat(row.numbers().stream(), Stream.of(row.result())))
+        .allMatch(number -> writing.lettering().widthMm(number, size, true) + ROOM_MM <= columnMm);
   }
 
   private static String meanings(Formula formula, Texts texts) {
