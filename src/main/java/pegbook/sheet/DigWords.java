@@ -18,9 +18,12 @@ import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
+import pegbook.measure.WorkRate;
 import pegbook.packet.Packet;
+import pegbook.published.Citation;
 import pegbook.published.FootingDepth;
 import pegbook.published.HandDigRate;
+import pegbook.published.HaulRate;
 import pegbook.published.WorkRange;
 
 /** The sentences of the dig schedule. */
@@ -153,7 +156,6 @@ record DigWords(Packet packet, Writing writing) {
         "hours", tables.hours(schedule().totals().carryLeast(), schedule().totals().carryMost()));
     values.put("cart", formats().volume(soil.cart()));
     values.put("load", formats().mass(soil.cartLoad()));
-    values.put("working", packet.workings().numberOf("dig-schedule.total-loads").orElse(""));
     return say("carry", values);
   }
 
@@ -170,41 +172,69 @@ record DigWords(Packet packet, Writing writing) {
 
   /** What the numbers rest on. */
   List<String> basis() {
-    DugSoil soil = schedule().soil();
-    Sources sources = new Sources(texts());
     List<String> basis = new ArrayList<>();
     basis.add(texts().say("dig-schedule.basis.drawn"));
-    Map<String, String> values = new LinkedHashMap<>();
-    values.put("swell", formats().quantity(soil.swell()));
-    values.put("source", sources.write(soil.swellSource()));
-    basis.add(say(soil.swellFromJob() ? "basis.swell-job" : "basis.swell", values));
-    values.put("weight", formats().density(soil.bank()));
-    values.put("source", sources.write(soil.weight().citation()));
-    basis.add(say("basis.weight", values));
-    Unit rate =
-        packet.job().heading().units() == UnitSystem.IMPERIAL
-            ? Unit.CUBIC_FOOT_PER_HOUR
-            : Unit.CUBIC_METRE_PER_HOUR;
-    int decimals = rate == Unit.CUBIC_FOOT_PER_HOUR ? 1 : 2;
-    values.put("band", formats().distance(HandDigRate.BAND));
-    values.put("rate", formats().in(soil.rate().upper(), rate, decimals));
-    values.put("source", sources.write(soil.rate().citation()));
-    basis.add(say("basis.rate", values));
-    schedule().rows().stream().map(Row::range).distinct().forEach(range -> basis.add(range(range)));
-    values.put("angle", formats().roundAngle(soil.angle()));
-    values.put("source", sources.write(soil.repose().citation()));
-    basis.add(say("basis.repose", values));
+    basis.add(swell());
+    basis.add(
+        say(
+            "basis.loads",
+            Map.of("working", packet.workings().numberOf("dig-schedule.total-loads").orElse(""))));
+    DugSoil soil = schedule().soil();
+    basis.add(
+        sourced("weight", formats().density(soil.bank()), "weight", soil.weight().citation()));
+    basis.add(texts().say("dig-schedule.basis.wet"));
+    basis.addAll(times());
+    basis.add(
+        sourced("repose", formats().roundAngle(soil.angle()), "angle", soil.repose().citation()));
     basis.add(texts().say("dig-schedule.basis.tools"));
     return basis;
   }
 
-  private String range(WorkRange range) {
-    return say(
-        "basis.range." + range.work(),
-        Map.of(
-            "least",
-            formats().quantity(new Count(range.least())),
-            "most",
-            formats().quantity(new Count(range.most()))));
+  private String swell() {
+    DugSoil soil = schedule().soil();
+    String swell = formats().quantity(soil.swell());
+    return soil.swellFromJob()
+        ? say("basis.swell-job", Map.of("swell", swell))
+        : sourced("swell", swell, "swell", soil.swellSource());
+  }
+
+  private String sourced(String key, String value, String name, Citation source) {
+    return say("basis." + key, Map.of(name, value, "source", new Sources(texts()).write(source)));
+  }
+
+  /** How fast people dig and carry. */
+  private List<String> times() {
+    List<String> times = new ArrayList<>();
+    HandDigRate dig = schedule().soil().rate();
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("rate", rate(dig.upper()));
+    values.put("band", formats().distance(HandDigRate.BAND));
+    values.put("source", new Sources(texts()).write(dig.citation()));
+    times.add(say("basis.rate", values));
+    schedule().rows().stream()
+        .map(Row::range)
+        .distinct()
+        .forEach(range -> times.add(say("basis.range." + range.work(), factors(range))));
+    HaulRate near = HaulRate.all().get(0);
+    values.put("rate", rate(near.rate()));
+    values.put("distance", formats().distance(near.upTo()));
+    values.put("source", new Sources(texts()).write(near.citation()));
+    values.putAll(factors(WorkRange.find("carry")));
+    times.add(say("basis.haul", values));
+    return times;
+  }
+
+  private String rate(WorkRate rate) {
+    return formats().units() == UnitSystem.IMPERIAL
+        ? formats().in(rate, Unit.CUBIC_FOOT_PER_HOUR, 1)
+        : formats().in(rate, Unit.CUBIC_METRE_PER_HOUR, 2);
+  }
+
+  private Map<String, String> factors(WorkRange range) {
+    return Map.of(
+        "least",
+        formats().quantity(new Count(range.least())),
+        "most",
+        formats().quantity(new Count(range.most())));
   }
 }

@@ -90,12 +90,9 @@ record HoleSections(
           hole.top(),
           hole.tube().map(Tube::inside),
           hole.tube().map(Tube::from).filter(from -> from == Tube.From.BOTTOM).isPresent(),
-          packet
-              .job()
-              .ground()
-              .frost()
-              .map(Frost::depth)
-              .filter(depth -> depth.isMoreThan(Length.ZERO)),
+          frost()
+              .filter(depth -> depth.isMoreThan(Length.ZERO))
+              .filter(depth -> !depth.isMoreThan(hole.dug())),
           reading(hole).map(DatumLine.Reading::toGround));
     }
 
@@ -119,9 +116,26 @@ record HoleSections(
               kind.sizes(),
               words(kind, values),
               style);
-      boolean differ = kind.sizes().line().isPresent() && alikeFromTheLine(kind).isEmpty();
-      String caption = differ ? "caption-table" : "caption";
-      return new DigScheduleSheet.Section(picture, say(caption, values));
+      return new DigScheduleSheet.Section(picture, caption(kind, values));
+    }
+
+    /** Whose section it is, and what it cannot show. */
+    private String caption(Kind kind, Map<String, String> values) {
+      List<String> sentences = new ArrayList<>(List.of(say("caption", values)));
+      if (kind.sizes().line().isPresent() && alikeFromTheLine(kind).isEmpty()) {
+        sentences.add(say("caption.line", values));
+      }
+      frost()
+          .filter(depth -> depth.isMoreThan(kind.alike().first().dug()))
+          .ifPresent(
+              depth ->
+                  sentences.add(
+                      say("caption.frost", Map.of("frost", writing.formats().tape(depth)))));
+      return String.join(" ", sentences);
+    }
+
+    private Optional<Length> frost() {
+      return packet.job().ground().frost().map(Frost::depth);
     }
 
     private Map<String, String> values(Kind kind) {
