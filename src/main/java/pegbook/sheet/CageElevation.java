@@ -24,6 +24,9 @@ import pegbook.sheet.drawing.Spot;
 
 /** A footing cut upright, to scale: soil, gravel, concrete, and the steel seen from the side. */
 final class CageElevation {
+  /** Where along the steel the mark of the upright bars may stand, the best first. */
+  private static final List<Double> PARTS = List.of(0.5, 0.62, 0.38, 0.75, 0.25, 0.9, 0.1);
+
   private static final double TYPE = 9;
 
   /** Room for the dimension lines on the left, and for marks on the right. */
@@ -235,31 +238,43 @@ final class CageElevation {
     }
   }
 
-  /** The marks of the bar list, each with a line to its bar. */
+  /**
+   * The marks of the bar list, each with a line to its bar. A mark steps along its bar, or to the
+   * next ring, until it stands clear; in a cage too small for it the cut across names the bar.
+   */
   private void label() {
     double right = cage.bars() == 1 ? 0 : half(cage.barCircle());
-    double half = (steelFoot() + steelHead()) / 2;
-    mark(cage.pieces().get(0), new Spot(middle + right, half));
+    double length = steelHead() - steelFoot();
+    PARTS.stream()
+        .map(part -> new Spot(middle + right, steelFoot() + part * length))
+        .anyMatch(target -> mark(cage.pieces().get(0), target));
     cage.rings()
         .ifPresent(
             rings ->
-                mark(
-                    cage.pieces().get(1),
-                    new Spot(middle + half(rings.outside()), ringHeight(rings, 1))));
+                IntStream.range(0, rings.count())
+                    .map(ring -> (ring + 1) % rings.count())
+                    .mapToObj(
+                        ring -> new Spot(middle + half(rings.outside()), ringHeight(rings, ring)))
+                    .anyMatch(target -> mark(cage.pieces().get(1), target)));
   }
 
-  private void mark(BarPiece piece, Spot target) {
+  /** Whether there was room for it. */
+  private boolean mark(BarPiece piece, Spot target) {
     Spot end = new Spot(middle + half(widest(hole)) + SOIL_MM + 1, target.y());
-    canvas.line(target, end, Pen.HAIR);
-    canvas.writeFixed(
-        new Element.Label(
-            Spots.shifted(end, 0.8, 0),
-            piece.barMark(),
-            TYPE + 1,
-            Element.Anchor.LEFT_MIDDLE,
-            0,
-            true,
-            true));
+    boolean written =
+        canvas.write(
+            new Element.Label(
+                Spots.shifted(end, 0.8, 0),
+                piece.barMark(),
+                TYPE + 1,
+                Element.Anchor.LEFT_MIDDLE,
+                0,
+                true,
+                true));
+    if (written) {
+      canvas.line(target, end, Pen.HAIR);
+    }
+    return written;
   }
 
   private static Element.Label text(Spot at, String text) {
