@@ -15,7 +15,7 @@ import pegbook.measure.Volume;
  */
 public record ConcreteBag(Mass mass, Volume yield, Optional<Water> water) {
   /** Where the rate and the table stand. */
-  public static final Citation SOURCE = new Citation("concrete-bags", "yield and water by mass");
+  public static final Citation SOURCE = new Citation("concrete-bags", "");
 
   /** Concrete that a pound of dry mix makes, cubic feet: the rate behind every row. */
   public static final double CUBIC_FEET_PER_POUND = 0.0075;

@@ -111,14 +111,21 @@ public record ConcretePlanSheet(
     Formats formats = writing.formats();
     return new HoleRow(
         fill.mark(),
-        formats.volume(fill.gravelLoose()),
+        some(fill.gravelLoose(), writing),
         formats.size(fill.standing()),
         area(fill, formats),
         formats.volume(fill.below()),
-        formats.volume(fill.above()),
+        some(fill.above(), writing),
         formats.volume(fill.poured()),
         formats.count(fill.bags()),
         minutes(fill, writing));
+  }
+
+  /** A volume, or the word for none. */
+  private static String some(Volume volume, Writing writing) {
+    return volume.isMoreThan(Volume.ZERO)
+        ? writing.formats().volume(volume)
+        : writing.texts().say("concrete-plan.none");
   }
 
   private static String area(Fill fill, Formats formats) {
@@ -142,7 +149,7 @@ public record ConcretePlanSheet(
     Formats formats = writing.formats();
     return new HoleRow(
         writing.texts().say("concrete-plan.sum"),
-        formats.volume(totals.gravelLoose()),
+        some(totals.gravelLoose(), writing),
         "",
         "",
         "",

@@ -46,7 +46,11 @@ final class DayPicture {
     this.holes = holes;
     this.today = today;
     List<Point> places = new ArrayList<>(placement.outline().corners());
-    holes.forEach(hole -> places.add(hole.centre()));
+    for (Hole hole : holes) {
+      double half = hole.diameter().metres() / 2;
+      places.add(hole.centre().plus(-half, -half));
+      places.add(hole.centre().plus(half, half));
+    }
     Extent extent = Extent.of(places);
     DrawingScale scale =
         DrawingScale.largestThatFits(

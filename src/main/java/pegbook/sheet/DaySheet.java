@@ -21,6 +21,8 @@ import pegbook.sheet.drawing.Spot;
  * @param dig holes that are dug
  * @param datum true when depths below the datum line are known
  * @param fill holes that get gravel and steel
+ * @param gravel true when some of them get gravel
+ * @param steel true when some of them get steel
  * @param pour holes that are poured
  * @param plan today's holes on the figure
  * @param dangers the few that matter today
@@ -39,6 +41,8 @@ public record DaySheet(
     List<DigRow> dig,
     boolean datum,
     List<FillRow> fill,
+    boolean gravel,
+    boolean steel,
     List<PourRow> pour,
     Drawing plan,
     List<String> dangers,
@@ -87,6 +91,8 @@ public record DaySheet(
         rows.dig(),
         rows.dig().stream().anyMatch(row -> !row.datum().isEmpty()),
         rows.fill(),
+        rows.fill().stream().anyMatch(row -> !row.gravel().isEmpty()),
+        rows.fill().stream().anyMatch(row -> !row.steel().isEmpty()),
         rows.pour(),
         DayPicture.of(
             writing,

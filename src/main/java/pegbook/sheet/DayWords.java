@@ -129,7 +129,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
       }
     }
     tools.add(say("tools.always"));
-    return String.join(" ", tools);
+    return String.join("; ", tools) + ".";
   }
 
   private String diggingTools() {
