@@ -90,11 +90,7 @@ public record DigScheduleSheet(
   }
 
   /** The tools of some holes, from the top down. */
-  public record ToolLine(String marks, List<String> steps) {
-    public ToolLine {
-      steps = List.copyOf(steps);
-    }
-  }
+  public record ToolLine(String marks, String steps) {}
 
   /** The soil of holes that are alike. */
   public record SoilRow(

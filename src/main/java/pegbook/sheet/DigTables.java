@@ -123,7 +123,9 @@ record DigTables(Packet packet, Writing writing) {
             lines.add(
                 new ToolLine(
                     formats().names(names),
-                    steps.isEmpty() ? List.of(texts().say("dig-schedule.no-tool")) : steps)));
+                    steps.isEmpty()
+                        ? texts().say("dig-schedule.no-tool")
+                        : String.join("; ", steps) + ".")));
     return lines;
   }
 

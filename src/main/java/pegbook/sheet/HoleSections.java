@@ -109,14 +109,20 @@ record HoleSections(
 
     private DigScheduleSheet.Section section(String id, Kind kind, HoleSection.Style style) {
       Map<String, String> values = values(kind);
-      Drawing picture =
+      HoleSection.Picture picture =
           HoleSection.draw(
               id,
               writing.texts().say("dig-schedule.section.description", values),
               kind.sizes(),
               words(kind, values),
               style);
-      return new DigScheduleSheet.Section(picture, caption(kind, values));
+      return new DigScheduleSheet.Section(
+          picture.drawing(), caption(kind, values) + leftOver(picture));
+    }
+
+    /** What had no room on the drawing. */
+    private static String leftOver(HoleSection.Picture picture) {
+      return picture.leftOver().isEmpty() ? "" : " (" + String.join(", ", picture.leftOver()) + ")";
     }
 
     /** Whose section it is, and what it cannot show. */

@@ -3,6 +3,7 @@ package pegbook.sheet.section;
 import static pegbook.sheet.section.SectionFrame.SOIL_MM;
 import static pegbook.sheet.section.SectionFrame.box;
 
+import java.util.ArrayList;
 import java.util.List;
 import pegbook.lettering.Lettering;
 import pegbook.measure.Length;
@@ -51,6 +52,7 @@ public final class HoleSection {
   private final HoleWords words;
   private final Canvas canvas;
   private final LabelPlacer placer;
+  private final List<String> leftOver = new ArrayList<>();
 
   private HoleSection(SectionFrame at, HoleWords words, Lettering lettering) {
     this.at = at;
@@ -86,13 +88,23 @@ public final class HoleSection {
   }
 
   /**
+   * A drawn section.
+   *
+   * @param leftOver words that found no room on a crowded drawing, for its caption
+   */
+  public record Picture(Drawing drawing, List<String> leftOver) {
+    public Picture {
+      leftOver = List.copyOf(leftOver);
+    }
+  }
+
+  /**
    * Draws one section.
    *
    * @param id of the drawing
    * @param description what it shows, for readers who cannot see it
-   * @throws IllegalStateException when words have no room
    */
-  public static Drawing draw(
+  public static Picture draw(
       String id, String description, HoleSizes sizes, HoleWords words, Style style) {
     SectionFrame frame = new SectionFrame(sizes, style.scale(), style.widthMm());
     HoleSection section = new HoleSection(frame, words, style.lettering());
@@ -103,7 +115,7 @@ public final class HoleSection {
     section.fromTheLine();
     section.across();
     section.materials();
-    return section.canvas.drawing(id, description);
+    return new Picture(section.canvas.drawing(id, description), section.leftOver);
   }
 
   private void fillings() {
@@ -272,7 +284,7 @@ public final class HoleSection {
 
   private void place(String value, Spot target, double clearMm, double firstDegrees) {
     if (!placer.place(Wording.of(value, SIZE), target, clearMm, firstDegrees)) {
-      throw new IllegalStateException("no room on a hole section for the words \"" + value + "\"");
+      leftOver.add(value);
     }
   }
 }

@@ -26,8 +26,20 @@ record SectionFrame(HoleSizes sizes, DrawingScale scale, double widthMm) {
 
   static final double OVER_MM = 12;
 
+  /** A shallow hole still wants room for its words. */
+  static final double LEAST_HEIGHT_MM = 66;
+
   double heightMm() {
+    return naturalMm() + 2 * slackMm();
+  }
+
+  private double naturalMm() {
     return BELOW_MM + OVER_MM + scale.millimetres(sizes.dug().plus(sizes.above()));
+  }
+
+  /** Bare paper more, above and below. */
+  private double slackMm() {
+    return Math.max(0, (LEAST_HEIGHT_MM - naturalMm()) / 2);
   }
 
   private double middle() {
@@ -51,11 +63,11 @@ record SectionFrame(HoleSizes sizes, DrawingScale scale, double widthMm) {
   }
 
   double bottom() {
-    return BELOW_MM;
+    return BELOW_MM + slackMm();
   }
 
   double underside() {
-    return BELOW_MM + scale.millimetres(sizes.gravel());
+    return bottom() + scale.millimetres(sizes.gravel());
   }
 
   double ground() {
@@ -68,7 +80,7 @@ record SectionFrame(HoleSizes sizes, DrawingScale scale, double widthMm) {
 
   /** Height on paper of a place so far above the ground. */
   double height(Length aboveGround) {
-    return BELOW_MM + scale.millimetres(sizes.dug().plus(aboveGround));
+    return bottom() + scale.millimetres(sizes.dug().plus(aboveGround));
   }
 
   /** An upright rectangle. */
