@@ -245,17 +245,29 @@ final class CageElevation {
   private void label() {
     double right = cage.bars() == 1 ? 0 : half(cage.barCircle());
     double length = steelHead() - steelFoot();
-    PARTS.stream()
-        .map(part -> new Spot(middle + right, steelFoot() + part * length))
-        .anyMatch(target -> mark(cage.pieces().get(0), target));
+    mark(
+        cage.pieces().get(0),
+        PARTS.stream().map(part -> new Spot(middle + right, steelFoot() + part * length)).toList());
     cage.rings()
         .ifPresent(
             rings ->
-                IntStream.range(0, rings.count())
-                    .map(ring -> (ring + 1) % rings.count())
-                    .mapToObj(
-                        ring -> new Spot(middle + half(rings.outside()), ringHeight(rings, ring)))
-                    .anyMatch(target -> mark(cage.pieces().get(1), target)));
+                mark(
+                    cage.pieces().get(1),
+                    IntStream.range(0, rings.count())
+                        .map(ring -> (ring + 1) % rings.count())
+                        .mapToObj(
+                            ring ->
+                                new Spot(middle + half(rings.outside()), ringHeight(rings, ring)))
+                        .toList()));
+  }
+
+  /** Writes a mark at the first place where there is room for it. */
+  private void mark(BarPiece piece, List<Spot> targets) {
+    for (Spot target : targets) {
+      if (mark(piece, target)) {
+        return;
+      }
+    }
   }
 
   /** Whether there was room for it. */
