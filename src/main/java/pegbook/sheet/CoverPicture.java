@@ -34,6 +34,7 @@ record CoverPicture(Drawing drawing, String scale) {
   private static final double PIER_MM = 1.6;
   private static final double SUPPORT_MM = 0.9;
   private static final double TYPE_SIZE = 8;
+  private static final int MOST_NAMED = 16;
 
   static CoverPicture of(Packet packet, Writing writing) {
     Placement placement = packet.placement();
@@ -47,11 +48,20 @@ record CoverPicture(Drawing drawing, String scale) {
     canvas.path(frame.spots(placement.outline()), true, Pen.THICK);
     placement.marks().forEach(mark -> draw(mark, canvas, frame));
     LabelPlacer labels = new LabelPlacer(canvas);
-    for (PlacedMark mark : placement.marks()) {
+    for (PlacedMark mark : named(placement.marks())) {
       labels.place(Wording.bold(mark.id(), TYPE_SIZE), frame.spot(mark.at()), PIER_MM + 0.6);
     }
     return new CoverPicture(
         canvas.drawing("cover-plan", writing.texts().say("cover.picture")), frame.scale().text());
+  }
+
+  /** All marks where they are few; otherwise the piers, and S1 from which the marks are counted. */
+  private static List<PlacedMark> named(List<PlacedMark> marks) {
+    return marks.size() <= MOST_NAMED
+        ? marks
+        : marks.stream()
+            .filter(mark -> mark.kind() == MarkKind.PIER || mark.equals(marks.get(0)))
+            .toList();
   }
 
   private static PlanFrame frame(Packet packet, double widthMm) {
