@@ -14,7 +14,7 @@ import pegbook.sheet.drawing.Spot;
 /** The shape of a bar with the lengths that its bender needs; not to scale. */
 final class BarShape {
   /** Width of the drawing on paper. */
-  static final double WIDTH_MM = 66;
+  static final double WIDTH_MM = 64;
 
   private static final double STRAIGHT_HEIGHT_MM = 9;
   private static final double RING_HEIGHT_MM = 23;

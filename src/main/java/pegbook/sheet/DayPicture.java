@@ -23,13 +23,17 @@ import pegbook.sheet.drawing.Spot;
 
 /**
  * The figure seen from above, with today's holes picked out: filled, their names bold. Other holes
- * are rings; they are named where there is room. To scale, north up.
+ * are rings, named while they are few. To scale, north up.
  */
 final class DayPicture {
   private static final double TYPE = 11;
   private static final double MARGIN_MM = 7.5;
   private static final double NORTH_MM = 12;
   private static final double TITLE_MM = 6;
+
+  /** With more holes than this only today's are named: the rest would only crowd them. */
+  private static final int MOST_NAMED = 12;
+
   private static final double LEAST_RADIUS_MM = 1.2;
 
   private final Writing writing;
@@ -112,6 +116,7 @@ final class DayPicture {
     holes.forEach(this::hole);
     LabelPlacer placer = new LabelPlacer(canvas);
     holes.stream()
+        .filter(hole -> holes.size() <= MOST_NAMED || today.contains(hole.mark()))
         .sorted(Comparator.comparing(hole -> today.contains(hole.mark()) ? 0 : 1))
         .forEach(hole -> name(placer, hole));
   }

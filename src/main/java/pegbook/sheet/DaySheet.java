@@ -51,7 +51,13 @@ public record DaySheet(
     List<Call> calls,
     List<Tick> leaving)
     implements Sheet {
-  private static final Spot PICTURE = new Spot(84, 66);
+  /**
+   * The picture's part of the width, less the gap beside it; its height is at most a part of it.
+   */
+  private static final double PICTURE_PART = 0.47;
+
+  private static final double PICTURE_GAP_MM = 4;
+  private static final double PICTURE_HEIGHT = 0.8;
 
   /** What forbids the work: what was found, and the way out. */
   public record Stop(String what, String way) {}
@@ -100,11 +106,16 @@ public record DaySheet(
             packet.depthTargets().holes(),
             day.holes(),
             words.id() + "-plan",
-            PICTURE),
+            picture(writing)),
         words.dangers(),
         words.tools(),
         words.stopWhen(),
         words.calls(),
         words.leaving());
+  }
+
+  private static Spot picture(Writing writing) {
+    double width = writing.page().widthMm() * PICTURE_PART - PICTURE_GAP_MM;
+    return new Spot(width, width * PICTURE_HEIGHT);
   }
 }

@@ -134,15 +134,29 @@ public final class Canvas {
         && kept.stream().noneMatch(plate::overlaps);
   }
 
+  /** True when the paper cleared round a text stays on the canvas. */
+  boolean hasRoomToClear(Plate plate) {
+    return plate.grown(TEXT_GAP_MM).isInside(area());
+  }
+
   /** How many drawn lines run through a place. */
   int strokesThrough(Plate plate) {
     return (int)
         strokes.stream().filter(stroke -> plate.isCrossedBy(stroke.from(), stroke.to())).count();
   }
 
-  /** True when a stretch of line runs through no text and crosses no leader. */
+  /** True when a stretch of line stays on the canvas, runs through no text, crosses no leader. */
   boolean isClear(Spot from, Spot to) {
-    return taken.stream().noneMatch(plate -> plate.isCrossedBy(from, to));
+    return isOn(from) && isOn(to) && taken.stream().noneMatch(plate -> plate.isCrossedBy(from, to));
+  }
+
+  /** True when a line of the widest pen that ends there is not cut by the edge. */
+  private boolean isOn(Spot spot) {
+    double edge = Pen.HEAVY.widthMm() / 2;
+    return spot.x() >= edge
+        && spot.y() >= edge
+        && spot.x() <= widthMm - edge
+        && spot.y() <= heightMm - edge;
   }
 
   /**
@@ -152,7 +166,7 @@ public final class Canvas {
    */
   public boolean write(Element.Label label) {
     Plate plate = Plate.of(label, lettering);
-    if (!isFree(plate)) {
+    if (!isFree(plate) || (label.cleared() && !hasRoomToClear(plate))) {
       return false;
     }
     texts.add(label);

@@ -107,7 +107,7 @@ public final class LabelPlacer {
     double up = StrictMath.sin(StrictMath.toRadians(degrees));
     Spot middle = Spots.shifted(edge, halfWidth * softSign(right), halfHeight * softSign(up));
     Plate plate = new Plate(middle, halfWidth, halfHeight, 0);
-    if (!canvas.isFree(plate)) {
+    if (!canvas.isFree(plate) || !canvas.hasRoomToClear(plate)) {
       return Optional.empty();
     }
     Optional<Canvas.Stroke> leader =
