@@ -134,7 +134,7 @@ class JobFileReaderTest {
         .isEqualTo(Pressure.ofPsf(1500));
     assertThat(job.piers().get(0).at()).isEqualTo(Point.ORIGIN);
     assertThat(job.piers().get(0).depth()).contains(Length.ofInches(58));
-    assertThat(job.supports().tube()).contains(new Tube(Length.ofInches(12), Tube.From.GROUND));
+    assertThat(job.supports().tube()).contains(new Tube(Length.ofInches(14), Tube.From.GROUND));
     assertThat(job.crew().workDays()).containsExactly(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
     assertThat(job.site().features().get(0).shape())
         .isEqualTo(
@@ -158,7 +158,7 @@ class JobFileReaderTest {
     // What was left out lies in the part that would hold it.
     assertThat(read.lines().of("piers[0].steel.nothing"))
         .isEqualTo(read.lines().of("piers[0].steel"));
-    assertThat(read.lines().of("tools[3].reach")).isEqualTo(new Location(1, 1));
+    assertThat(read.lines().of("tools[9].reach")).isEqualTo(new Location(1, 1));
   }
 
   @Test
