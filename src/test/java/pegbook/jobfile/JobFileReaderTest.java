@@ -158,7 +158,7 @@ class JobFileReaderTest {
     // What was left out lies in the part that would hold it.
     assertThat(read.lines().of("piers[0].steel.nothing"))
         .isEqualTo(read.lines().of("piers[0].steel"));
-    assertThat(read.lines().of("tools[9].reach")).isEqualTo(new Location(1, 1));
+    assertThat(read.lines().of("spoil.cart")).isEqualTo(new Location(1, 1));
   }
 
   @Test
