@@ -104,11 +104,12 @@ public final class Booklets {
     Heading heading = packet.job().heading();
     Texts texts = writing.texts();
     Optional<LocalDate> issued = heading.issued();
+    StripWords words = new StripWords(writing);
     return new Booklet.Strip(
-        heading.title(),
+        words.fitted(heading.title(), StripWords.JOB),
         heading.revision(),
         issued.map(writing.formats()::date).orElse(texts.say("strip.notIssued")),
-        heading.owner().orElse(texts.say("strip.noOwner")),
+        words.fitted(heading.owner().orElse(texts.say("strip.noOwner")), StripWords.OWNER),
         texts.say("strip.maker"),
         packet.jobHash().substring(0, SHORT_HASH),
         texts.say("strip.caution"));
