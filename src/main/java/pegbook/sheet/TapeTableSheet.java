@@ -16,7 +16,6 @@ import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
 import pegbook.packet.Packet;
 import pegbook.sheet.drawing.Drawing;
-import pegbook.sheet.drawing.Spot;
 import pegbook.sheet.plan.SwingPicture;
 
 /**
@@ -45,7 +44,10 @@ public record TapeTableSheet(
     String accuracy,
     List<String> steps)
     implements Sheet {
-  private static final double MOST_HEIGHT_MM = 96;
+  /** Heights tried for the picture; then all that the page has under the heading. */
+  private static final List<Double> HEIGHTS_MM = List.of(96.0, 150.0);
+
+  private static final double HEADING_MM = 50;
 
   /** One mark. */
   public record MarkRow(
@@ -137,9 +139,16 @@ public record TapeTableSheet(
           table,
           words,
           writing.lettering(),
-          new Spot(writing.page().widthMm(), MOST_HEIGHT_MM),
+          writing.page().widthMm(),
+          heights(),
           "tape-table-swings",
           writing.texts().say("tape-table.picture", ends()));
+    }
+
+    private List<Double> heights() {
+      List<Double> heights = new ArrayList<>(HEIGHTS_MM);
+      heights.add(writing.page().heightMm() - HEADING_MM);
+      return heights;
     }
 
     private MarkRow row(Row row) {

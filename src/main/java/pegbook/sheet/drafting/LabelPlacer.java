@@ -34,7 +34,14 @@ public final class LabelPlacer {
     this.canvas = canvas;
   }
 
-  private record Candidate(Spot middle, Plate plate, Optional<Canvas.Stroke> leader, double cost) {}
+  /** In any direction but the wanted one a place costs this much more. */
+  private static final double UNWANTED_MM = 0.5;
+
+  private record Candidate(Spot middle, Plate plate, Optional<Canvas.Stroke> leader, double cost) {
+    Candidate unwanted() {
+      return new Candidate(middle, plate, leader, cost + UNWANTED_MM);
+    }
+  }
 
   /**
    * Places a label beside a spot.
@@ -47,14 +54,24 @@ public final class LabelPlacer {
     return place(wording, target, clearMm, DIRECTIONS[0]);
   }
 
+  /** What is to be placed, measured once. */
+  private record Block(Wording wording, double halfWidthMm, double halfHeightMm) {
+    Plate at(Spot middle) {
+      return new Plate(middle, halfWidthMm, halfHeightMm, 0);
+    }
+  }
+
+  private Block block(Wording wording) {
+    return new Block(wording, wording.widthMm(canvas.lettering()) / 2, wording.heightMm() / 2);
+  }
+
   /**
    * Places a label over the middle of an area, where no line runs, else beside it.
    *
    * @param middle the middle of what it names
    */
   public boolean placeOver(Wording wording, Spot middle, double clearMm, double firstDegrees) {
-    Plate plate =
-        new Plate(middle, wording.widthMm(canvas.lettering()) / 2, wording.heightMm() / 2, 0);
+    Plate plate = block(wording).at(middle);
     if (canvas.isFree(plate) && canvas.strokesThrough(plate) == 0) {
       canvas.write(wording.centredOn(middle), plate);
       return true;
@@ -64,14 +81,14 @@ public final class LabelPlacer {
 
   /** Beside a spot, trying one direction (degrees anticlockwise from x) before all others. */
   public boolean place(Wording wording, Spot target, double clearMm, double firstDegrees) {
+    Block block = block(wording);
     Optional<Candidate> best = Optional.empty();
     for (double distance : DISTANCES) {
       double least = best.map(Candidate::cost).orElse(Double.POSITIVE_INFINITY);
       if (distance >= least) {
         break;
       }
-      for (Candidate candidate :
-          ring(wording, target, clearMm + distance, distance, firstDegrees)) {
+      for (Candidate candidate : ring(block, target, clearMm, distance, firstDegrees)) {
         if (candidate.cost() < best.map(Candidate::cost).orElse(Double.POSITIVE_INFINITY)) {
           best = Optional.of(candidate);
         }
@@ -81,41 +98,35 @@ public final class LabelPlacer {
     return best.isPresent();
   }
 
+  /** All places at a distance; the wanted direction first and a little cheaper. */
   private List<Candidate> ring(
-      Wording wording, Spot target, double clearMm, double distance, double firstDegrees) {
+      Block block, Spot target, double clearMm, double distance, double firstDegrees) {
     List<Candidate> candidates = new ArrayList<>();
-    for (int i = -1; i < DIRECTIONS.length; i++) {
-      double degrees = i < 0 ? firstDegrees : DIRECTIONS[i];
-      candidate(wording, target, clearMm, distance, degrees)
-          .map(some -> cheaper(some, degrees == firstDegrees))
+    candidate(block, target, clearMm, distance, firstDegrees).ifPresent(candidates::add);
+    for (double degrees : DIRECTIONS) {
+      candidate(block, target, clearMm, distance, degrees)
+          .map(Candidate::unwanted)
           .ifPresent(candidates::add);
     }
     return candidates;
   }
 
-  private static Candidate cheaper(Candidate candidate, boolean wanted) {
-    double cost = candidate.cost() + (wanted ? 0 : 0.5);
-    return new Candidate(candidate.middle(), candidate.plate(), candidate.leader(), cost);
-  }
-
   private Optional<Candidate> candidate(
-      Wording wording, Spot target, double clearMm, double distance, double degrees) {
-    double halfWidth = wording.widthMm(canvas.lettering()) / 2;
-    double halfHeight = wording.heightMm() / 2;
-    Spot edge = Spots.towards(target, degrees, clearMm);
+      Block block, Spot target, double clearMm, double distance, double degrees) {
+    Spot edge = Spots.towards(target, degrees, clearMm + distance);
     double right = StrictMath.cos(StrictMath.toRadians(degrees));
     double up = StrictMath.sin(StrictMath.toRadians(degrees));
-    Spot middle = Spots.shifted(edge, halfWidth * softSign(right), halfHeight * softSign(up));
-    Plate plate = new Plate(middle, halfWidth, halfHeight, 0);
+    Spot middle =
+        Spots.shifted(
+            edge, block.halfWidthMm() * softSign(right), block.halfHeightMm() * softSign(up));
+    Plate plate = block.at(middle);
     if (!canvas.isFree(plate) || !canvas.hasRoomToClear(plate)) {
       return Optional.empty();
     }
     Optional<Canvas.Stroke> leader =
         distance < LEADER_FROM_MM
             ? Optional.empty()
-            : Optional.of(
-                new Canvas.Stroke(
-                    start(target, clearMm - distance, degrees), nearest(plate, edge)));
+            : Optional.of(new Canvas.Stroke(start(target, clearMm, degrees), nearest(plate, edge)));
     if (leader.isPresent() && !canvas.isClear(leader.get().from(), leader.get().to())) {
       return Optional.empty();
     }

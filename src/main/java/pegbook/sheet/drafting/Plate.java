@@ -73,15 +73,33 @@ public record Plate(Spot centre, double halfWidthMm, double halfHeightMm, double
 
   /** True when the two share more than an edge. */
   public boolean overlaps(Plate other) {
-    return !isApart(corners(), other.corners(), turnDegrees)
+    return Spots.distanceMm(centre, other.centre) < reachMm() + other.reachMm()
+        && !isApart(corners(), other.corners(), turnDegrees)
         && !isApart(corners(), other.corners(), other.turnDegrees);
   }
 
   /** True when a stretch of line runs through it. */
   public boolean isCrossedBy(Spot from, Spot to) {
+    if (isBeside(from, to)) {
+      return false;
+    }
     double degrees = Spots.distanceMm(from, to) == 0 ? 0 : Spots.directionDegrees(from, to);
     List<Spot> ends = List.of(from, to);
     return !isApart(corners(), ends, turnDegrees) && !isApart(corners(), ends, degrees);
+  }
+
+  /** How far a corner is from the middle. */
+  private double reachMm() {
+    return Math.sqrt(halfWidthMm * halfWidthMm + halfHeightMm * halfHeightMm);
+  }
+
+  /** True for a line that keeps wholly to one side of the circle through the corners. */
+  private boolean isBeside(Spot from, Spot to) {
+    double reach = reachMm();
+    return Math.max(from.x(), to.x()) < centre.x() - reach
+        || Math.min(from.x(), to.x()) > centre.x() + reach
+        || Math.max(from.y(), to.y()) < centre.y() - reach
+        || Math.min(from.y(), to.y()) > centre.y() + reach;
   }
 
   /** True when it lies wholly inside another, upright one. */

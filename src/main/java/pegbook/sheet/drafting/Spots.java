@@ -19,7 +19,9 @@ public final class Spots {
 
   /** Distance in millimetres. */
   public static double distanceMm(Spot one, Spot other) {
-    return StrictMath.hypot(other.x() - one.x(), other.y() - one.y());
+    double right = other.x() - one.x();
+    double up = other.y() - one.y();
+    return Math.sqrt(right * right + up * up);
   }
 
   /** Direction from one place to another, degrees anticlockwise from x, from -180 to 180. */

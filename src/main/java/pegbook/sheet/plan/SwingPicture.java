@@ -1,5 +1,6 @@
 package pegbook.sheet.plan;
 
+import java.util.List;
 import java.util.Optional;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.calc.tapetable.TapeTable.Row;
@@ -45,6 +46,7 @@ public final class SwingPicture {
   private final Canvas canvas;
   private final PlanFrame frame;
   private final LabelPlacer placer;
+  private boolean whole = true;
 
   /** The words on the picture; left and right name the sides of the baseline. */
   public record Words(String north, String left, String right) {}
@@ -58,29 +60,45 @@ public final class SwingPicture {
   }
 
   /**
-   * Draws the picture.
+   * Draws the picture as low as the names have room in; where not even the highest has room for
+   * all, the marks go without their place in the order, which the table gives.
    *
-   * @param sizeMm its width, and the most it may be high
+   * @param widthMm its width
+   * @param heightsMm the most it may be high, tried in turn; the last is taken in any case
    */
   public static Drawing draw(
       Placement placement,
       TapeTable table,
       Words words,
       Lettering lettering,
-      Spot sizeMm,
+      double widthMm,
+      List<Double> heightsMm,
       String id,
       String description) {
+    for (boolean ordered : List.of(true, false)) {
+      for (double height : heightsMm) {
+        SwingPicture picture = of(placement, table, lettering, widthMm, height);
+        picture.draw(words, ordered);
+        boolean last = !ordered && height == heightsMm.get(heightsMm.size() - 1);
+        if (picture.whole || last) {
+          return picture.canvas.drawing(id, description);
+        }
+      }
+    }
+    throw new IllegalArgumentException("no heights to try");
+  }
+
+  private static SwingPicture of(
+      Placement placement, TapeTable table, Lettering lettering, double widthMm, double most) {
     Extent extent = Extent.of(placement.marks().stream().map(PlacedMark::at).toList());
     double room = NorthArrow.WIDTH_MM + MARGIN_MM;
-    DrawingScale scale = sketchScale(extent, sizeMm.x() - 2 * room, sizeMm.y() - 2 * MARGIN_MM);
+    DrawingScale scale = sketchScale(extent, widthMm - 2 * room, most - 2 * MARGIN_MM);
     double shown = scale.millimetres(new Length(extent.heightMetres()));
-    double height = Math.max(LEAST_HEIGHT_MM, Math.min(sizeMm.y(), shown + 2 * MARGIN_MM));
-    Canvas canvas = new Canvas(sizeMm.x(), height, lettering);
+    double height = Math.max(LEAST_HEIGHT_MM, Math.min(most, shown + 2 * MARGIN_MM));
+    Canvas canvas = new Canvas(widthMm, height, lettering);
     Spot middle = new Spot(canvas.widthMm() / 2, canvas.heightMm() / 2);
-    SwingPicture picture =
-        new SwingPicture(placement, table, canvas, new PlanFrame(extent.centre(), middle, scale));
-    picture.draw(words);
-    return canvas.drawing(id, description);
+    return new SwingPicture(
+        placement, table, canvas, new PlanFrame(extent.centre(), middle, scale));
   }
 
   /** As large as fits: a sketch needs no scale of the series. */
@@ -95,7 +113,7 @@ public final class SwingPicture {
     return frame.spot(placement.mark(mark).at());
   }
 
-  private void draw(Words words) {
+  private void draw(Words words, boolean ordered) {
     NorthArrow.draw(canvas, new Spot(NorthArrow.WIDTH_MM / 2, 2), words.north());
     Spot first = spot(table.baseline().first());
     Spot second = spot(table.baseline().second());
@@ -106,9 +124,9 @@ public final class SwingPicture {
     keep(second);
     walk();
     table.rows().forEach(row -> swing(row, first, second));
-    name(table.baseline().first(), 1);
-    name(table.baseline().second(), 2);
-    table.rows().forEach(row -> name(row.mark(), row.order()));
+    name(table.baseline().first(), ordered ? " · 1" : "");
+    name(table.baseline().second(), ordered ? " · 2" : "");
+    table.rows().forEach(row -> name(row.mark(), ordered ? " · " + row.order() : ""));
     side(words.left(), first, second, 90);
     side(words.right(), first, second, -90);
   }
@@ -153,11 +171,11 @@ public final class SwingPicture {
     canvas.under(new Element.Arc(centre, radius, towards - half, 2 * half, Pen.MEDIUM));
   }
 
-  private void name(String mark, int order) {
+  private void name(String mark, String order) {
     Spot at = spot(mark);
     Spot centre = frame.spot(centre());
     double outwards = Spots.distanceMm(at, centre) < 0.5 ? 45 : Spots.directionDegrees(centre, at);
-    placer.place(Wording.bold(mark + " · " + order, SIZE), at, CLEAR_MM, outwards);
+    whole &= placer.place(Wording.bold(mark + order, SIZE), at, CLEAR_MM, outwards);
   }
 
   private Point centre() {
@@ -169,7 +187,8 @@ public final class SwingPicture {
     double degrees = Spots.directionDegrees(first, second) + turn;
     Spot at =
         Spots.towards(Spots.middle(first, second), degrees, Spots.distanceMm(first, second) / 5);
-    placer.placeOver(
-        Wording.wrapped(words, SIZE, SIDE_WIDTH_MM, canvas.lettering()), at, 0, degrees);
+    whole &=
+        placer.placeOver(
+            Wording.wrapped(words, SIZE, SIDE_WIDTH_MM, canvas.lettering()), at, 0, degrees);
   }
 }
