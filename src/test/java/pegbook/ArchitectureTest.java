@@ -61,7 +61,8 @@ class ArchitectureTest {
   private static final List<Line> TABLE =
       List.of(
           new Line("measure", List.of(), List.of()),
-          new Line("geometry", List.of("measure"), List.of("org.locationtech.jts")),
+          new Line(
+              "geometry", List.of("measure"), List.of("org.locationtech.jts", "org.hipparchus")),
           new Line("published", List.of("measure"), FILES),
           new Line("job", List.of("measure", "geometry"), List.of()),
           new Line(
@@ -176,6 +177,17 @@ class ArchitectureTest {
         .should()
         .notDependOnEachOther()
         .allowEmptyShould(true)
+        .check(MAIN);
+  }
+
+  @Test
+  void onlyTheNetworkKnowsLinearAlgebra() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("pegbook.geometry.network..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("org.hipparchus..")
         .check(MAIN);
   }
 
