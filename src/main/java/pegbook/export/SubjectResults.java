@@ -2,11 +2,11 @@ package pegbook.export;
 
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
-import pegbook.calc.depthtargets.DatumLine;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.tapetable.TapeTable;
+import pegbook.figures.DatumLine;
 import pegbook.figures.Result;
 import pegbook.packet.Packet;
 

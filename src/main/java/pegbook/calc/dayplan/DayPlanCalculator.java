@@ -8,6 +8,7 @@ import pegbook.calc.dayplan.DayPlan.Portion;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Hole;
 import pegbook.figures.Task;
+import pegbook.figures.WorkDates;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.measure.Count;

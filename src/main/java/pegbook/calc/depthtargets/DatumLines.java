@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import pegbook.figures.DatumLine;
 import pegbook.figures.Hole;
 import pegbook.figures.PlacedMark;
 import pegbook.figures.Placement;

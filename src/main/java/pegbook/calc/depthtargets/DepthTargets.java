@@ -2,6 +2,7 @@ package pegbook.calc.depthtargets;
 
 import java.util.List;
 import java.util.Optional;
+import pegbook.figures.DatumLine;
 import pegbook.figures.Finding;
 import pegbook.figures.Hole;
 import pegbook.figures.Result;

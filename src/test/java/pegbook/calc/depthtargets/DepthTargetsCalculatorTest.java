@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pegbook.figures.Argument;
+import pegbook.figures.DatumLine;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Kind;
 import pegbook.figures.Hole;

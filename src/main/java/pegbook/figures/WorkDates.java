@@ -1,4 +1,4 @@
-package pegbook.calc.dayplan;
+package pegbook.figures;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -6,11 +6,11 @@ import java.util.List;
 import pegbook.job.Crew;
 
 /** Dates of working days. */
-final class WorkDates {
+public final class WorkDates {
   private WorkDates() {}
 
   /** The first days from the crew's start on which it works; none without a start. */
-  static List<LocalDate> first(Crew crew, int count) {
+  public static List<LocalDate> first(Crew crew, int count) {
     List<LocalDate> dates = new ArrayList<>();
     if (crew.start().isEmpty()) {
       return dates;

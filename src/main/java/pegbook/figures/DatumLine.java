@@ -1,4 +1,4 @@
-package pegbook.calc.depthtargets;
+package pegbook.figures;
 
 import java.util.List;
 import pegbook.measure.Length;
