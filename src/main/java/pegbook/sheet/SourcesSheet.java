@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pegbook.figures.Result;
 import pegbook.job.Default;
@@ -46,16 +47,13 @@ public record SourcesSheet(
   public record Assumed(String path, String value, String basis) {}
 
   /** A publication, and the places in it that are used. */
-  public record Source(
-      String name,
-      String title,
-      String edition,
-      String publisher,
-      List<Place> places,
-      String status) {}
+  public record Source(String name, String described, List<Place> places, String status) {}
 
-  /** A place in a publication; a single word is never broken. */
-  public record Place(String text, boolean word, boolean last) {}
+  /**
+   * A place in a publication, with the mark that parts it from the next: as an element of its own
+   * the mark could begin a line. A single word is never broken.
+   */
+  public record Place(String text, boolean word) {}
 
   /** Gathers what the packet assumed and cites. */
   public static SourcesSheet of(Packet packet, Writing writing) {
@@ -115,9 +113,9 @@ public record SourcesSheet(
   private static Source source(Publication publication, Set<String> places, Texts texts) {
     return new Source(
         Publications.shortName(publication.id()),
-        publication.title(),
-        publication.edition(),
-        publication.publisher(),
+        Stream.of(publication.title(), publication.edition(), publication.publisher())
+            .filter(part -> !part.isEmpty())
+            .collect(Collectors.joining(", ")),
         places(new ArrayList<>(places)),
         new Sources(texts).status(publication));
   }
@@ -125,7 +123,8 @@ public record SourcesSheet(
   private static List<Place> places(List<String> texts) {
     List<Place> places = new ArrayList<>();
     for (String text : texts) {
-      places.add(new Place(text, !text.contains(" "), places.size() + 1 == texts.size()));
+      String end = places.size() + 1 == texts.size() ? "" : ";";
+      places.add(new Place(text + end, !text.contains(" ")));
     }
     return List.copyOf(places);
   }

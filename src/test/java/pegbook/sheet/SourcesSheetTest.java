@@ -36,12 +36,12 @@ class SourcesSheetTest {
       Publication publication = Publications.find(citation.publication());
       SourcesSheet.Source source =
           sources.stream()
-              .filter(one -> one.title().equals(publication.title()))
+              .filter(one -> one.name().equals(Publications.shortName(publication.id())))
               .findFirst()
               .orElseThrow(() -> new AssertionError(citation + " is not listed"));
       if (!citation.locator().isEmpty()) {
         assertThat(source.places())
-            .extracting(SourcesSheet.Place::text)
+            .extracting(place -> place.text().replaceFirst(";$", ""))
             .contains(citation.locator());
       }
     }
@@ -61,10 +61,10 @@ class SourcesSheetTest {
     Set<String> recalled =
         Publications.all().stream()
             .filter(one -> one.status() == Publication.Status.MEMORY)
-            .map(Publication::title)
+            .map(one -> Publications.shortName(one.id()))
             .collect(Collectors.toCollection(TreeSet::new));
     assertThat(sheet(trial).sources())
-        .filteredOn(source -> recalled.contains(source.title()))
+        .filteredOn(source -> recalled.contains(source.name()))
         .extracting(SourcesSheet.Source::status)
         .allMatch("from memory, confirm"::equals);
   }
