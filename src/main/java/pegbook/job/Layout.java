@@ -39,6 +39,41 @@ public record Layout(
    *
    * @param division its smallest division; every reading is set to it
    * @param length how far it reaches
+   * @param accuracy how far its distances may be off
    */
-  public record Tape(Length division, Length length) {}
+  public record Tape(Length division, Length length, Accuracy accuracy) {}
+
+  /**
+   * How far a taped distance may be off, beside the rounding to the division. {@code
+   * figures.TapeAccuracy} turns it into a standard deviation.
+   *
+   * @param reading standard deviation of holding the tape at both ends and reading it, whatever the
+   *     distance
+   * @param itself what the tape itself adds
+   */
+  public record Accuracy(Length reading, TapeItself itself) {}
+
+  /** What the tape itself adds to the error of a distance; it grows with the distance. */
+  public sealed interface TapeItself {
+    /** An ordinary builder's tape in ordinary hands. */
+    record CommonPractice() implements TapeItself {}
+
+    /** A tape with an accuracy class printed on it. */
+    record OfClass(TapeClass tapeClass) implements TapeItself {}
+
+    /**
+     * A standard deviation that grows evenly with the distance.
+     *
+     * @param error standard deviation
+     * @param over the distance that has it
+     */
+    record Growing(Length error, Length over) implements TapeItself {}
+  }
+
+  /** Accuracy classes of tapes, as they are printed on the blade in Roman numerals. */
+  public enum TapeClass {
+    I,
+    II,
+    III
+  }
 }

@@ -60,6 +60,7 @@ enum Complaint {
   RANGE,
   PLACE,
   DIVISION,
+  ERROR_PER_LENGTH,
   // Texts and dates.
   TEXT_EMPTY,
   TEXT_LONG,

@@ -31,8 +31,12 @@ final class LayoutKeys {
           COMMON_PRACTICE);
   static final SectionValue<Layout.Tape> TAPE_PART =
       new SectionValue<>(
-          List.of(DIVISION, TAPE_LENGTH),
-          fields -> new Layout.Tape(fields.get(DIVISION), fields.get(TAPE_LENGTH)));
+          List.of(DIVISION, TAPE_LENGTH, AccuracyKeys.ACCURACY),
+          fields ->
+              new Layout.Tape(
+                  fields.get(DIVISION),
+                  fields.get(TAPE_LENGTH),
+                  fields.get(AccuracyKeys.ACCURACY)));
 
   static final ListValue<String> TWO_MARKS = new ListValue<>(Values.MARK, 2, 2);
 

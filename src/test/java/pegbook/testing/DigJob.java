@@ -156,7 +156,7 @@ public final class DigJob {
         Optional.of(Angle.ZERO),
         Length.ofInches(8),
         new Layout.Baseline.Choose(),
-        new Layout.Tape(division, Length.ofFeet(25)),
+        new Layout.Tape(division, Length.ofFeet(25), LayoutJob.COMMON_TAPE),
         Length.ofInches(0.5));
   }
 

@@ -37,6 +37,10 @@ import pegbook.measure.Volume;
 
 /** A job for tests of marking out; every field may be changed before {@link #job()} is taken. */
 public final class LayoutJob {
+  /** An ordinary tape in ordinary hands, in a metric job. */
+  static final Layout.Accuracy COMMON_TAPE =
+      new Layout.Accuracy(Length.ofMillimetres(1.5), new Layout.TapeItself.CommonPractice());
+
   public UnitSystem units = UnitSystem.METRIC;
   public Paper paper = Paper.A4;
   public String title = "Test platform";
@@ -45,6 +49,7 @@ public final class LayoutJob {
   public Length inset = new Length(0.2);
   public Layout.Baseline baseline = new Layout.Baseline.Choose();
   public Length division = Length.ofMillimetres(1);
+  public Layout.Accuracy accuracy = COMMON_TAPE;
   public Length tape = new Length(30);
   public Length tolerance = Length.ofMillimetres(10);
   public Length hole = new Length(0.45);
@@ -118,7 +123,13 @@ public final class LayoutJob {
             Optional.empty(),
             benchmark,
             levels),
-        new Layout(outline, azimuth, inset, baseline, new Layout.Tape(division, tape), tolerance),
+        new Layout(
+            outline,
+            azimuth,
+            inset,
+            baseline,
+            new Layout.Tape(division, tape, accuracy),
+            tolerance),
         new Supports(
             hole,
             Optional.empty(),

@@ -136,7 +136,7 @@ public final class SiteJob {
         Optional.of(Angle.ZERO),
         Length.ofInches(8),
         new Layout.Baseline.Choose(),
-        new Layout.Tape(Length.ofInches(1 / 16.0), Length.ofFeet(25)),
+        new Layout.Tape(Length.ofInches(1 / 16.0), Length.ofFeet(25), LayoutJob.COMMON_TAPE),
         Length.ofInches(0.5));
   }
 
