@@ -36,7 +36,7 @@ class SourcesSheetTest {
       Publication publication = Publications.find(citation.publication());
       SourcesSheet.Source source =
           sources.stream()
-              .filter(one -> one.name().equals(Publications.shortName(publication.id())))
+              .filter(one -> one.described().equals(described(publication)))
               .findFirst()
               .orElseThrow(() -> new AssertionError(citation + " is not listed"));
       if (!citation.locator().isEmpty()) {
@@ -61,12 +61,17 @@ class SourcesSheetTest {
     Set<String> recalled =
         Publications.all().stream()
             .filter(one -> one.status() == Publication.Status.MEMORY)
-            .map(one -> Publications.shortName(one.id()))
+            .map(SourcesSheetTest::described)
             .collect(Collectors.toCollection(TreeSet::new));
     assertThat(sheet(trial).sources())
-        .filteredOn(source -> recalled.contains(source.name()))
+        .filteredOn(source -> recalled.contains(source.described()))
         .extracting(SourcesSheet.Source::status)
         .allMatch("from memory, confirm"::equals);
+  }
+
+  private static String described(Publication publication) {
+    String edition = publication.edition().isEmpty() ? "" : publication.edition() + ", ";
+    return publication.title() + ", " + edition + publication.publisher();
   }
 
   @Test
