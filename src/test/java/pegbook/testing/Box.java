@@ -6,12 +6,21 @@ import java.util.Locale;
 /** An upright box on a page, millimetres from the page's lower left corner. */
 public record Box(double left, double bottom, double right, double top) {
 
-  /** The smallest box round some places. */
+  /** The smallest box round some places; a loop, because whole pages of lines pass here. */
   public static Box around(List<Position> places) {
-    double left = places.stream().mapToDouble(Position::x).min().orElseThrow();
-    double right = places.stream().mapToDouble(Position::x).max().orElseThrow();
-    double bottom = places.stream().mapToDouble(Position::y).min().orElseThrow();
-    double top = places.stream().mapToDouble(Position::y).max().orElseThrow();
+    if (places.isEmpty()) {
+      throw new IllegalArgumentException("no places");
+    }
+    double left = Double.POSITIVE_INFINITY;
+    double bottom = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    double top = Double.NEGATIVE_INFINITY;
+    for (Position place : places) {
+      left = Math.min(left, place.x());
+      bottom = Math.min(bottom, place.y());
+      right = Math.max(right, place.x());
+      top = Math.max(top, place.y());
+    }
     return new Box(left, bottom, right, top);
   }
 

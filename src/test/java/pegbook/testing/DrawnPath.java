@@ -12,6 +12,7 @@ import java.util.OptionalInt;
  *
  * @param order place in the painting order of the page
  * @param outlines its parts as places in order, curves as short lines
+ * @param box the box round it, without the width of its line
  * @param stroke width of the line in millimetres, where it is stroked
  * @param dashed true when the line is broken
  * @param strokeGrey 0 black to 1 white
@@ -23,6 +24,7 @@ import java.util.OptionalInt;
 public record DrawnPath(
     int order,
     List<List<Position>> outlines,
+    Box box,
     OptionalDouble stroke,
     boolean dashed,
     double strokeGrey,
@@ -40,11 +42,6 @@ public record DrawnPath(
 
   /** A full circle. */
   public record Round(Position centre, double radius) {}
-
-  /** The box round it, without the width of its line. */
-  public Box box() {
-    return Box.around(outlines.stream().flatMap(List::stream).toList());
-  }
 
   /** Its straight pieces. */
   public List<Piece> pieces() {
@@ -67,7 +64,7 @@ public record DrawnPath(
 
   /** Whether its filled area lies over a place. */
   public boolean covers(Position place) {
-    if (!box().contains(place) || !clip.contains(place)) {
+    if (!box.contains(place) || !clip.contains(place)) {
       return false;
     }
     Path2D area = new Path2D.Double();
@@ -84,8 +81,8 @@ public record DrawnPath(
     if (outlines.size() != 1 || outlines.get(0).size() < 12) {
       return Optional.empty();
     }
-    Position centre = box().centre();
-    double radius = box().width() / 2;
+    Position centre = box.centre();
+    double radius = box.width() / 2;
     boolean round =
         outlines.get(0).stream()
             .allMatch(place -> Math.abs(place.distanceTo(centre) - radius) < 0.02);

@@ -231,6 +231,7 @@ final class PageEngine extends PDFGraphicsStreamEngine {
           new DrawnPath(
               order++,
               outlines,
+              Box.around(outlines.stream().flatMap(List::stream).toList()),
               stroke ? OptionalDouble.of(width) : OptionalDouble.empty(),
               state.getLineDashPattern().getDashArray().length > 0,
               grey(state.getStrokingColor()),

@@ -56,6 +56,7 @@ final class RunCollector {
       return Optional.empty();
     }
     double degrees = Math.toDegrees(Math.atan2(first.getShearY(), first.getScaleX()));
+    Quad ink = around(letters, degrees);
     return Optional.of(
         new TextRun(
             order,
@@ -63,7 +64,8 @@ final class RunCollector {
             letters,
             at(first, 0, 0),
             end,
-            around(letters, degrees),
+            ink,
+            ink.bounds(),
             font,
             Math.hypot(first.getShearX(), first.getScaleY()),
             degrees,

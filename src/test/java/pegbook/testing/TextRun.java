@@ -2,6 +2,7 @@ package pegbook.testing;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /**
  * Text shown by one instruction of the PDF.
@@ -12,6 +13,7 @@ import java.util.OptionalInt;
  * @param start where its base line begins
  * @param end where its base line ends
  * @param ink the box round its letters, turned as they are
+ * @param box the upright box round them
  * @param font name of the font, without the subset's prefix
  * @param size height of type as printed, in points
  * @param degrees turn of the base line, anticlockwise from level
@@ -27,6 +29,7 @@ public record TextRun(
     Position start,
     Position end,
     Quad ink,
+    Box box,
     String font,
     double size,
     double degrees,
@@ -34,6 +37,8 @@ public record TextRun(
     OptionalInt drawing,
     Box clip,
     List<Tag> path) {
+
+  private static final Pattern HEADING = Pattern.compile("H[1-6]?");
 
   /**
    * One letter.
@@ -44,11 +49,6 @@ public record TextRun(
    * @param missing true when the font has no shape for it
    */
   public record Glyph(String text, Quad ink, boolean blank, boolean missing) {}
-
-  /** The upright box round its letters. */
-  public Box box() {
-    return ink.bounds();
-  }
 
   /** Names of the tags over it, outermost first. */
   public List<String> tags() {
@@ -73,11 +73,16 @@ public record TextRun(
   }
 
   public boolean isUnder(String tag) {
-    return tags().contains(tag);
+    for (Tag above : path) {
+      if (above.name().equals(tag)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** True for the text of a heading of any level. */
   public boolean isHeading() {
-    return tags().stream().anyMatch(tag -> tag.matches("H[1-6]?"));
+    return path.stream().anyMatch(tag -> HEADING.matcher(tag.name()).matches());
   }
 }

@@ -3,9 +3,12 @@ package pegbook.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -75,6 +78,32 @@ class CommandLineTest {
     assertThat(packet.resolve("day-9.pdf")).doesNotExist();
     assertThat(packet.resolve("notes.txt")).hasContent("the user's");
     assertThat(printed()).containsExactly("a");
+  }
+
+  @Test
+  void aRefusedJobLeavesItsEarlierPacketAlone() throws IOException {
+    smallest("a.json");
+    String output = folder.resolve("out").toString();
+    assertThat(Printing.run("print", folder.toString(), "--output", output).code()).isZero();
+    Map<String, String> before = contents(folder.resolve("out/a"));
+    assertThat(before).containsKeys("binder.pdf", "results.json");
+    Files.writeString(folder.resolve("a.json"), TEN_MISTAKES);
+    assertThat(Printing.run("print", folder.toString(), "--output", output).code()).isEqualTo(1);
+    assertThat(contents(folder.resolve("out/a"))).isEqualTo(before);
+    assertThat(printed()).containsExactly("a");
+  }
+
+  /** Every file of a packet by its name, a byte a letter, with the moment it was written. */
+  private static Map<String, String> contents(Path packet) throws IOException {
+    Map<String, String> contents = new TreeMap<>();
+    try (Stream<Path> files = Files.list(packet)) {
+      for (Path file : files.toList()) {
+        String bytes = new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
+        contents.put(
+            String.valueOf(file.getFileName()), Files.getLastModifiedTime(file) + " " + bytes);
+      }
+    }
+    return contents;
   }
 
   @Test
