@@ -53,6 +53,24 @@ public record Hole(
     return depth.plus(gravel);
   }
 
+  /** The tube, where it stands on the bottom and soil is filled in round it. */
+  public Optional<Tube> tubeFromBottom() {
+    return tube.filter(form -> form.from() == Tube.From.BOTTOM);
+  }
+
+  /**
+   * Diameter of the concrete that stands on the bottom: the tube's inside when the tube begins
+   * there, else the whole hole.
+   */
+  public Length standing() {
+    return tubeFromBottom().map(Tube::inside).orElse(diameter);
+  }
+
+  /** Diameter of the concrete above the ground: the tube's inside, else as wide as the hole. */
+  public Length formAbove() {
+    return tube.map(Tube::inside).orElse(diameter);
+  }
+
   /** From the datum line down to the bare bottom, where the level is known. */
   public Optional<Length> datumToBottom() {
     return datumToUnderside.map(distance -> distance.plus(gravel));

@@ -11,7 +11,6 @@ import pegbook.figures.Formula;
 import pegbook.figures.Hole;
 import pegbook.figures.Working;
 import pegbook.job.Job;
-import pegbook.job.Tube;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Quantity;
@@ -42,9 +41,9 @@ final class Filling {
   /** One filling for each of the holes. */
   List<Fill> fills() {
     Hole hole = alike.first();
-    Length standing = standing(hole);
+    Length standing = hole.standing();
     Volume below = work(formulas.below(), standing, hole.depth()).asVolume();
-    Volume above = work(formulas.above(), formAbove(hole), hole.top()).asVolume();
+    Volume above = work(formulas.above(), hole.formAbove(), hole.top()).asVolume();
     Volume poured = poured(hole, below, above);
     int bags = bags(poured);
     Fill fill =
@@ -86,22 +85,8 @@ final class Filling {
     return working;
   }
 
-  /** Diameter of what stands on the bottom: the tube that begins there, else the whole hole. */
-  static Length standing(Hole hole) {
-    return tubeFromBottom(hole).map(Tube::inside).orElse(hole.diameter());
-  }
-
-  /** Diameter above the ground: the tube, else a form as wide as the hole. */
-  static Length formAbove(Hole hole) {
-    return hole.tube().map(Tube::inside).orElse(hole.diameter());
-  }
-
-  static Optional<Tube> tubeFromBottom(Hole hole) {
-    return hole.tube().filter(tube -> tube.from() == Tube.From.BOTTOM);
-  }
-
   private Volume poured(Hole hole, Volume below, Volume above) {
-    boolean formed = tubeFromBottom(hole).isPresent();
+    boolean formed = hole.tubeFromBottom().isPresent();
     return work(
             formulas.poured(),
             formed ? Volume.ZERO : below,
@@ -119,7 +104,7 @@ final class Filling {
   }
 
   private Optional<Volume> backfill(Hole hole) {
-    return tubeFromBottom(hole)
+    return hole.tubeFromBottom()
         .filter(tube -> tube.inside().isLessThan(hole.diameter()))
         .map(
             tube ->
