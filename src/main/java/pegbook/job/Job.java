@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param tools what the crew digs with
  * @param spoil how dug soil is carried and where it goes
  * @param concrete bags, strength, waste
+ * @param field what was really marked
  * @param defaults every value that the job left out, as it was filled in
  */
 public record Job(
@@ -35,6 +36,7 @@ public record Job(
     List<Tool> tools,
     Spoil spoil,
     Concrete concrete,
+    Field field,
     List<Default> defaults) {
   public Job {
     piers = List.copyOf(piers);

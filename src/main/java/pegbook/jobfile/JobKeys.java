@@ -5,6 +5,7 @@ import java.util.List;
 import pegbook.job.Concrete;
 import pegbook.job.Crew;
 import pegbook.job.Default;
+import pegbook.job.Field;
 import pegbook.job.Floor;
 import pegbook.job.Ground;
 import pegbook.job.Job;
@@ -35,6 +36,7 @@ final class JobKeys {
   static final Key<Crew> CREW = Key.part("crew", WorkKeys.CREW);
   static final Key<Spoil> SPOIL = Key.part("spoil", WorkKeys.SPOIL);
   static final Key<Concrete> CONCRETE = Key.part("concrete", WorkKeys.CONCRETE);
+  static final Key<Field> FIELD = Key.part("field", FieldKeys.FIELD);
 
   static final List<Key<?>> ALL = all();
 
@@ -56,7 +58,8 @@ final class JobKeys {
             CREW,
             ToolKeys.TOOLS,
             SPOIL,
-            CONCRETE));
+            CONCRETE,
+            FIELD));
     return List.copyOf(all);
   }
 
@@ -75,6 +78,7 @@ final class JobKeys {
         fields.get(ToolKeys.TOOLS),
         fields.get(SPOIL),
         fields.get(CONCRETE),
+        fields.get(FIELD),
         defaults);
   }
 }

@@ -27,6 +27,7 @@ final class MarkChecks {
     nameLevels(marks, report);
     namePiers(marks, report);
     keepPiersNear(marks, report);
+    nameTapes(marks, report);
   }
 
   private static void countMarks(JobMarks marks, Report report) {
@@ -73,6 +74,26 @@ final class MarkChecks {
                 Node.Text name = new Node.Text(entry.value().path(), entry.keyAt(), mark);
                 know(marks, mark, name, report);
               });
+    }
+  }
+
+  private static void nameTapes(JobMarks marks, Report report) {
+    Optional<Length> reach =
+        report.object("layout.tape").flatMap(tape -> tape.find(LayoutKeys.TAPE_LENGTH));
+    for (int i = 0; i <= FieldKeys.MOST; i++) {
+      Optional<Fields> taped = report.object("field.marked[" + i + "]");
+      if (taped.isEmpty()) {
+        return;
+      }
+      Fields fields = taped.get();
+      for (Key<String> end : List.of(FieldKeys.FROM, FieldKeys.TO)) {
+        fields.find(end).ifPresent(mark -> know(marks, mark, fields.node(end), report));
+      }
+      Optional<Length> reading = fields.find(FieldKeys.TAPE);
+      if (reading.isPresent() && reach.filter(reading.get()::isMoreThan).isPresent()) {
+        Map<String, String> words = Map.of("most", report.written(reach.get()));
+        report.complain(fields.node(FieldKeys.TAPE), Complaint.TAPE_SHORT, words);
+      }
     }
   }
 

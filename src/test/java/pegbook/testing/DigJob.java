@@ -19,6 +19,7 @@ import pegbook.job.Concrete;
 import pegbook.job.Crew;
 import pegbook.job.Digging;
 import pegbook.job.Feature;
+import pegbook.job.Field;
 import pegbook.job.Frost;
 import pegbook.job.Ground;
 import pegbook.job.Heading;
@@ -135,6 +136,7 @@ public final class DigJob {
         tools,
         spoil,
         concrete(),
+        Field.NOTHING,
         List.of());
   }
 

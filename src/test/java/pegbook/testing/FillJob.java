@@ -129,6 +129,7 @@ public final class FillJob {
         plain.tools(),
         plain.spoil(),
         new Concrete(bag, yield, strength, waste, overBreak, mixing),
+        plain.field(),
         plain.defaults());
   }
 }

@@ -14,6 +14,7 @@ import pegbook.job.Concrete;
 import pegbook.job.Crew;
 import pegbook.job.Digging;
 import pegbook.job.Feature;
+import pegbook.job.Field;
 import pegbook.job.Ground;
 import pegbook.job.Heading;
 import pegbook.job.Job;
@@ -59,6 +60,7 @@ public final class LayoutJob {
   public Optional<Length> setback = Optional.empty();
   public List<Feature> features = new ArrayList<>();
   public Optional<Benchmark> benchmark = Optional.empty();
+  public Field field = Field.NOTHING;
 
   public static LayoutJob of(Outline outline) {
     LayoutJob job = new LayoutJob();
@@ -149,6 +151,7 @@ public final class LayoutJob {
             Ratio.ofPercent(10),
             Optional.empty(),
             Concrete.Mixing.BY_HAND),
+        field,
         List.of());
   }
 }

@@ -15,6 +15,7 @@ import pegbook.job.Concrete;
 import pegbook.job.Crew;
 import pegbook.job.Digging;
 import pegbook.job.Feature;
+import pegbook.job.Field;
 import pegbook.job.Floor;
 import pegbook.job.Ground;
 import pegbook.job.Heading;
@@ -123,6 +124,7 @@ public final class SiteJob {
         tools.stream().map(SiteJob::tool).toList(),
         new Spoil(Volume.ofCubicFeet(3), Optional.empty(), Optional.empty()),
         concrete(),
+        Field.NOTHING,
         List.of());
   }
 

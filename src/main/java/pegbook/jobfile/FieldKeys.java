@@ -1,0 +1,40 @@
+package pegbook.jobfile;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pegbook.job.Field;
+import pegbook.job.Field.Taped;
+import pegbook.measure.Length;
+
+/** What was really marked. */
+final class FieldKeys {
+  /** More readings than this are refused: every pair of sixty marks, or ten to each of hundreds. */
+  static final int MOST = 2000;
+
+  static final Key<String> FROM = Key.required("from", Values.MARK, "\"S1\"");
+  static final Key<String> TO = Key.required("to", Values.MARK, "\"S4\"");
+  static final Key<Length> TAPE =
+      Key.required("tape", Values.length("2 in", "600 ft", "50 mm", "180 m"), "\"12 ft 4 in\"");
+  static final SectionValue<Taped> TAPED =
+      new SectionValue<>(
+          List.of(FROM, TO, TAPE),
+          FieldKeys::endsDiffer,
+          fields -> new Taped(fields.get(FROM), fields.get(TO), fields.get(TAPE)));
+
+  static final Key<List<Taped>> MARKED = Key.free("marked", new ListValue<>(TAPED, 0, MOST));
+  static final SectionValue<Field> FIELD =
+      new SectionValue<>(
+          List.of(MARKED), fields -> new Field(fields.find(MARKED).orElse(List.of())));
+
+  private FieldKeys() {}
+
+  private static boolean endsDiffer(Fields fields, Report report) {
+    Optional<String> from = fields.find(FROM);
+    boolean same = from.isPresent() && from.equals(fields.find(TO));
+    if (same) {
+      report.complain(fields.node(TO), Complaint.MARK_TWICE, Map.of());
+    }
+    return !same;
+  }
+}
