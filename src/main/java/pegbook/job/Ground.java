@@ -17,6 +17,7 @@ import pegbook.measure.Length;
  * @param benchmark the fixed point from which every height is read
  * @param levels height of the ground above the benchmark at marks, up positive; a mark without one
  *     is unknown
+ * @param stiffness how stiff it is, where the job says so
  */
 public record Ground(
     Soil soil,
@@ -25,7 +26,8 @@ public record Ground(
     Optional<AllowablePressure> allowablePressure,
     Optional<Frost> frost,
     Optional<Benchmark> benchmark,
-    Map<String, Length> levels) {
+    Map<String, Length> levels,
+    Optional<GroundStiffness> stiffness) {
   public Ground {
     levels = Collections.unmodifiableMap(new LinkedHashMap<>(levels));
   }

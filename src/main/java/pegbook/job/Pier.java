@@ -2,6 +2,7 @@ package pegbook.job;
 
 import java.util.Optional;
 import pegbook.geometry.Point;
+import pegbook.measure.Force;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 
@@ -18,6 +19,10 @@ import pegbook.measure.Mass;
  * @param steel reinforcement, where there is any
  * @param instrument mass it carries, where given
  * @param gap clear distance kept between the pier and the floor all round
+ * @param push sideways force of a hand at its top, for which the sway is asked
+ * @param wind sideways force of wind on the instrument, where given
+ * @param anchors bolts cast into its top, where there are any
+ * @param sleeve for cables, where there is one
  */
 public record Pier(
     String id,
@@ -29,4 +34,8 @@ public record Pier(
     Optional<Tube> tube,
     Optional<Steel> steel,
     Optional<Mass> instrument,
-    Length gap) {}
+    Length gap,
+    Force push,
+    Optional<Force> wind,
+    Optional<Anchors> anchors,
+    Optional<Sleeve> sleeve) {}

@@ -86,7 +86,11 @@ enum Complaint {
   SUPPORT_OUTSIDE,
   TUBE_WIDE,
   COVER_SWALLOWS,
-  LINE_SHORT;
+  LINE_SHORT,
+  HIGH_BELOW_LOW,
+  STIFFNESS_TWICE,
+  ANCHORS_WIDE,
+  SLEEVE_OUTSIDE;
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)\\}");
   private static final Properties WORDS = read();

@@ -71,8 +71,18 @@ final class GroundKeys {
       Key.free("levels", new LevelsValue(Values.length("-100 ft", "100 ft", "-30 m", "30 m")));
   static final SectionValue<Ground> GROUND =
       new SectionValue<>(
-          List.of(SOIL, DIGGING, WATER, ALLOWABLE_PRESSURE, FROST, BENCHMARK, LEVELS),
-          fields -> ground(fields));
+          List.of(
+              SOIL,
+              DIGGING,
+              WATER,
+              ALLOWABLE_PRESSURE,
+              FROST,
+              BENCHMARK,
+              LEVELS,
+              StiffnessKeys.MODULUS,
+              StiffnessKeys.VELOCITY),
+          StiffnessKeys::isNotTwice,
+          GroundKeys::ground);
 
   private GroundKeys() {}
 
@@ -91,6 +101,7 @@ final class GroundKeys {
         fields.find(ALLOWABLE_PRESSURE),
         fields.find(FROST),
         fields.find(BENCHMARK),
-        fields.find(LEVELS).orElse(Map.of()));
+        fields.find(LEVELS).orElse(Map.of()),
+        StiffnessKeys.stiffness(fields));
   }
 }

@@ -4,6 +4,10 @@ import static pegbook.job.Default.Basis.COMMON_PRACTICE;
 import static pegbook.jobfile.FootingKeys.DEPTH;
 import static pegbook.jobfile.FootingKeys.STEEL;
 import static pegbook.jobfile.FootingKeys.TUBE;
+import static pegbook.jobfile.PierTopKeys.ANCHORS;
+import static pegbook.jobfile.PierTopKeys.PUSH;
+import static pegbook.jobfile.PierTopKeys.SLEEVE;
+import static pegbook.jobfile.PierTopKeys.WIND;
 
 import java.util.List;
 import java.util.Optional;
@@ -45,11 +49,31 @@ final class PierKeys {
           COMMON_PRACTICE);
   static final SectionValue<Pier> PIER =
       new SectionValue<>(
-          List.of(ID, AT, HOLE, DEPTH, GRAVEL, TOP, TUBE, STEEL, INSTRUMENT, GAP),
-          (fields, report) -> FootingKeys.fits(fields, HOLE, report),
+          List.of(
+              ID,
+              AT,
+              HOLE,
+              DEPTH,
+              GRAVEL,
+              TOP,
+              TUBE,
+              STEEL,
+              INSTRUMENT,
+              GAP,
+              PUSH,
+              WIND,
+              ANCHORS,
+              SLEEVE),
+          PierKeys::fits,
           PierKeys::pier);
 
   private PierKeys() {}
+
+  private static boolean fits(Fields fields, Report report) {
+    boolean holeFits = FootingKeys.fits(fields, HOLE, report);
+    boolean topFits = PierTopKeys.fits(fields, report);
+    return holeFits && topFits;
+  }
 
   private static Optional<String> id(String text) {
     return text.matches("P[1-9][0-9]{0,2}") ? Optional.of(text) : Optional.empty();
@@ -66,6 +90,10 @@ final class PierKeys {
         fields.find(TUBE),
         fields.find(STEEL),
         fields.find(INSTRUMENT),
-        fields.get(GAP));
+        fields.get(GAP),
+        fields.get(PUSH),
+        fields.find(WIND),
+        fields.find(ANCHORS),
+        fields.find(SLEEVE));
   }
 }

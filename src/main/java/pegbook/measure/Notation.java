@@ -9,6 +9,7 @@ import static pegbook.measure.QuantityKind.LENGTH;
 import static pegbook.measure.QuantityKind.MASS;
 import static pegbook.measure.QuantityKind.PRESSURE;
 import static pegbook.measure.QuantityKind.RATIO;
+import static pegbook.measure.QuantityKind.SPEED;
 import static pegbook.measure.QuantityKind.TEMPERATURE;
 import static pegbook.measure.QuantityKind.VOLUME;
 
@@ -135,6 +136,15 @@ public final class Notation {
           List.of(new Joint("h", "min", 60)),
           List.of("h", "min"));
 
+  public static final QuantityNotation<Speed> SPEEDS =
+      new QuantityNotation<>(
+          SPEED,
+          List.of(
+              unit("ft/s", Speed::ofFeetPerSecond, "ft/s", "ft/sec", "fps"),
+              unit("m/s", Speed::new, "m/s", "m/sec")),
+          List.of(),
+          List.of("m/s", "ft/s"));
+
   private static final List<QuantityNotation<?>> ALL =
       List.of(
           LENGTHS,
@@ -147,7 +157,8 @@ public final class Notation {
           ANGLES,
           TEMPERATURES,
           RATIOS,
-          DURATIONS);
+          DURATIONS,
+          SPEEDS);
 
   private Notation() {}
 

@@ -12,5 +12,6 @@ public enum QuantityKind {
   ANGLE,
   TEMPERATURE,
   RATIO,
-  DURATION
+  DURATION,
+  SPEED
 }

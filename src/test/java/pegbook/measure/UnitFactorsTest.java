@@ -111,6 +111,8 @@ class UnitFactorsTest {
             Notation.ANGLES.read("1 min").taken().orElseThrow(),
             COMPOSED.get(Unit.DEGREE).divide(60)),
         read(Notation.RATIOS.read("1 %").taken().orElseThrow(), Units.PERCENT),
+        read(Notation.SPEEDS.read("1 ft/s").taken().orElseThrow(), FOOT.divide(Units.SECOND)),
+        read(Notation.SPEEDS.read("1 m/s").taken().orElseThrow(), Units.METRE.divide(Units.SECOND)),
         read(Notation.DURATIONS.read("1 h").taken().orElseThrow(), Units.HOUR),
         read(Notation.DURATIONS.read("1 min").taken().orElseThrow(), Units.MINUTE));
   }

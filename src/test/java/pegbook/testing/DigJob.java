@@ -36,6 +36,7 @@ import pegbook.job.Supports;
 import pegbook.job.Tool;
 import pegbook.measure.Angle;
 import pegbook.measure.Duration;
+import pegbook.measure.Force;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 import pegbook.measure.Pressure;
@@ -110,7 +111,11 @@ public final class DigJob {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Length.ofInches(1)));
+            Length.ofInches(1),
+            Force.ofPoundsForce(10),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()));
     return this;
   }
 
@@ -121,7 +126,15 @@ public final class DigJob {
         new Heading("Test", "A", Optional.empty(), Optional.empty(), units, paper),
         place(),
         new Site(boundary, Optional.empty(), features),
-        new Ground(soil, digging, water, Optional.empty(), frost, Optional.empty(), levels),
+        new Ground(
+            soil,
+            digging,
+            water,
+            Optional.empty(),
+            frost,
+            Optional.empty(),
+            levels,
+            Optional.empty()),
         layout(),
         new Supports(
             supportHole,

@@ -29,6 +29,7 @@ import pegbook.job.Spoil;
 import pegbook.job.Supports;
 import pegbook.measure.Angle;
 import pegbook.measure.Duration;
+import pegbook.measure.Force;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 import pegbook.measure.Pressure;
@@ -85,7 +86,11 @@ public final class LayoutJob {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            new Length(0.025)));
+            new Length(0.025),
+            new Force(45),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()));
     return this;
   }
 
@@ -124,7 +129,8 @@ public final class LayoutJob {
             Optional.empty(),
             Optional.empty(),
             benchmark,
-            levels),
+            levels,
+            Optional.empty()),
         new Layout(
             outline,
             azimuth,

@@ -53,6 +53,7 @@ final class MadeFootings {
       if (chance.often(0.7)) {
         pier.put("instrument", imperial ? "85 lb" : "40 kg");
       }
+      top(pier, i);
     }
   }
 
@@ -77,6 +78,21 @@ final class MadeFootings {
             .put("size", imperial ? "#3" : "8 mm")
             .put("spacing", written.length(chance.between(150, 300)));
       }
+    }
+  }
+
+  /** Wind, bolts and a sleeve at some piers; told by the number, so that no other chance shifts. */
+  private void top(ObjectNode pier, int number) {
+    if (number % 2 == 0) {
+      pier.put("wind", imperial ? "40 lbf" : "150 N");
+    }
+    if (number % 3 != 2) {
+      pier.putObject("anchors")
+          .put("count", 3 + number % 4)
+          .put("size", imperial ? "1/2 in" : "12 mm")
+          .put("circle", written.length(150 + 20 * (number % 5)))
+          .put("first", 17 * number % 360 + " deg");
+      pier.put("sleeve", imperial ? "2 in" : "50 mm");
     }
   }
 
