@@ -38,13 +38,27 @@ final class Equations {
 
     /** The row times a square matrix times the row. */
     double throughMatrix(double[][] matrix) {
+      return throughMatrix(matrix, this);
+    }
+
+    /** The row times a square matrix times another row. */
+    double throughMatrix(double[][] matrix, Row other) {
       double sum = 0;
       for (int i = 0; i < 4; i++) {
         for (int j = 0; j < 4; j++) {
-          if (columns[i] >= 0 && columns[j] >= 0) {
-            sum += values[i] * matrix[columns[i]][columns[j]] * values[j];
+          if (columns[i] >= 0 && other.columns[j] >= 0) {
+            sum += values[i] * matrix[columns[i]][other.columns[j]] * other.values[j];
           }
         }
+      }
+      return sum;
+    }
+
+    /** The row times a vector. */
+    double times(double[] vector) {
+      double sum = 0;
+      for (int i = 0; i < 4; i++) {
+        sum += columns[i] >= 0 ? values[i] * vector[columns[i]] : 0;
       }
       return sum;
     }
