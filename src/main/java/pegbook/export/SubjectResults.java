@@ -20,6 +20,9 @@ final class SubjectResults {
     json.quantity(
         "datumLineAboveBenchmarkMetres", packet.depthTargets().datum().map(DatumLine::height));
     json.list("holes", packet.depthTargets().holes(), ResultsJson::hole);
+    json.object("levels", content -> LevelResults.levels(content, packet.levels()));
+    json.object(
+        "tapeCorrections", content -> LevelResults.corrections(content, packet.tapeCorrections()));
     json.object("digging", content -> digging(content, packet.digSchedule()));
     json.object("concrete", content -> concrete(content, packet.concretePlan()));
     json.object("steel", content -> steel(content, packet.steelPlan()));

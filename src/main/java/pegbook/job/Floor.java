@@ -12,13 +12,15 @@ import pegbook.measure.Pressure;
  * @param dead own weight
  * @param groundSnow snow on the ground, not on the floor
  * @param top walking surface above the highest ground under the floor
+ * @param buildUp from the tops of the posts up to the walking surface: beams, joists and boards
  */
 public record Floor(
     Use use,
     Optional<Pressure> live,
     Optional<Pressure> dead,
     Optional<Pressure> groundSnow,
-    Optional<Length> top) {
+    Optional<Length> top,
+    Optional<Length> buildUp) {
   /** Uses. */
   public enum Use {
     PRIVATE_DECK,

@@ -35,16 +35,19 @@ final class WorkKeys {
   static final Key<Pressure> GROUND_SNOW = Key.free("groundSnow", LOAD);
   static final Key<Length> FLOOR_TOP =
       Key.free("top", Values.length("0 in", "30 ft", "0 mm", "9 m"));
+  static final Key<Length> BUILD_UP =
+      Key.free("buildUp", Values.length("1 in", "4 ft", "25 mm", "1.2 m"));
   static final SectionValue<Floor> FLOOR =
       new SectionValue<>(
-          List.of(USE, LIVE, DEAD, GROUND_SNOW, FLOOR_TOP),
+          List.of(USE, LIVE, DEAD, GROUND_SNOW, FLOOR_TOP, BUILD_UP),
           fields ->
               new Floor(
                   fields.get(USE),
                   fields.find(LIVE),
                   fields.find(DEAD),
                   fields.find(GROUND_SNOW),
-                  fields.find(FLOOR_TOP)));
+                  fields.find(FLOOR_TOP),
+                  fields.find(BUILD_UP)));
 
   static final Key<Integer> PEOPLE =
       Key.orElse("people", new WholeNumber(1, 50), "2", COMMON_PRACTICE);

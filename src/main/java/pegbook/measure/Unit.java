@@ -32,6 +32,11 @@ public enum Unit {
   PSF("psf", 4.4482216152605 / 0.09290304),
   PSI("psi", 4.4482216152605 / 0.00064516),
   DEGREE("°", Math.PI / 180),
+  /** A difference of temperature. */
+  CELSIUS_STEP("°C", 1),
+  FAHRENHEIT_STEP("°F", 1 / 1.8),
+  MILLIONTH_PER_KELVIN("ppm/°C", 1e-6),
+  MILLIONTH_PER_FAHRENHEIT("ppm/°F", 1.8e-6),
   HOUR("h", 3600),
   MINUTE("min", 60),
   CUBIC_METRE_PER_HOUR("m³/h", 1 / 3600.0),

@@ -6,10 +6,12 @@ import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.digschedule.DigSchedule;
+import pegbook.calc.levels.Levels;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.steelplan.SteelPlan;
+import pegbook.calc.tapecorrections.TapeCorrections;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.figures.Finding;
 import pegbook.figures.Placement;
@@ -24,7 +26,9 @@ import pegbook.job.Job;
  * @param placement the figure on the ground
  * @param sitePlan the figure among its surroundings
  * @param tapeTable how each mark is taped
+ * @param tapeCorrections what slope and heat do to the tapes
  * @param depthTargets how deep each hole goes, and why
+ * @param levels what a stick reads from the datum line
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
  * @param concretePlan what fills the holes
  * @param steelPlan what stands in the concrete
@@ -38,7 +42,9 @@ public record Packet(
     Placement placement,
     SitePlan sitePlan,
     TapeTable tapeTable,
+    TapeCorrections tapeCorrections,
     DepthTargets depthTargets,
+    Levels levels,
     DigSchedule digSchedule,
     ConcretePlan concretePlan,
     SteelPlan steelPlan,
@@ -53,7 +59,9 @@ public record Packet(
         placement,
         sitePlan,
         tapeTable,
+        tapeCorrections,
         depthTargets,
+        levels,
         digSchedule,
         dayPlan,
         concretePlan,

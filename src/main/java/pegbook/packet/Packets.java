@@ -10,6 +10,8 @@ import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.depthtargets.DepthTargetsCalculator;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigScheduleCalculator;
+import pegbook.calc.levels.Levels;
+import pegbook.calc.levels.LevelsCalculator;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.safetynotes.SafetyNotesCalculator;
@@ -19,6 +21,8 @@ import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.startconditions.StartConditionsCalculator;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.steelplan.SteelPlanCalculator;
+import pegbook.calc.tapecorrections.TapeCorrections;
+import pegbook.calc.tapecorrections.TapeCorrectionsCalculator;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.calc.tapetable.TapeTableCalculator;
 import pegbook.figures.Hole;
@@ -40,8 +44,11 @@ public final class Packets {
   public static Packet calculate(Job job, String jobHash) {
     Placement placement = PlacementCalculator.calculate(job);
     TapeTable tapeTable = TapeTableCalculator.calculate(job, placement);
+    TapeCorrections tapeCorrections =
+        TapeCorrectionsCalculator.calculate(job, placement, tapeTable.pairs());
     DepthTargets depthTargets = DepthTargetsCalculator.calculate(job, placement);
     List<Hole> holes = depthTargets.holes();
+    Levels levels = LevelsCalculator.calculate(job, placement, holes, depthTargets.datum());
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
     SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, holes, digSchedule.heaps());
     ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
@@ -57,7 +64,9 @@ public final class Packets {
         placement,
         sitePlan,
         tapeTable,
+        tapeCorrections,
         depthTargets,
+        levels,
         digSchedule,
         concretePlan,
         steelPlan,

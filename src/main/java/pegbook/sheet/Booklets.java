@@ -43,6 +43,7 @@ public final class Booklets {
     sheets.put("findings", Optional.of(FindingsSheet.of(packet, writing)));
     sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
     sheets.put("tapeTable", Optional.of(TapeTableSheet.of(packet, writing)));
+    sheets.put("levels", levels());
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("daySheets", Optional.of(DaySheets.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
@@ -75,6 +76,12 @@ public final class Booklets {
     Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
     sheets.put("day", Optional.of(DaySheet.of(packet, writing, day)));
     return booklet("day-" + day.number(), "day", words, sheets);
+  }
+
+  private Optional<LevelsSheet> levels() {
+    return LevelsSheet.isWanted(packet)
+        ? Optional.of(LevelsSheet.of(packet, writing))
+        : Optional.empty();
   }
 
   private Optional<SteelPlanSheet> steelPlan() {

@@ -30,6 +30,7 @@ import pegbook.sheet.plan.SwingPicture;
  * @param pairs better pairs for marks that cross weakly; often none
  * @param weak true when there are such pairs
  * @param accuracy how far the readings alone put a mark off
+ * @param corrections what slope and heat do to the tapes
  * @param steps how to go about it, in order
  */
 public record TapeTableSheet(
@@ -42,6 +43,7 @@ public record TapeTableSheet(
     boolean weak,
     List<PairRow> pairs,
     String accuracy,
+    List<String> corrections,
     List<String> steps)
     implements Sheet {
   /** Heights tried for the picture; then all that the page has under the heading. */
@@ -73,6 +75,7 @@ public record TapeTableSheet(
   public TapeTableSheet {
     rows = List.copyOf(rows);
     pairs = List.copyOf(pairs);
+    corrections = List.copyOf(corrections);
     steps = List.copyOf(steps);
   }
 
@@ -99,6 +102,7 @@ public record TapeTableSheet(
           !table.betterPairs().isEmpty(),
           table.betterPairs().stream().map(this::pair).toList(),
           accuracy(),
+          new SlopeWords(packet, packet.tapeCorrections(), writing).forTheTapeTable(),
           steps());
     }
 

@@ -58,6 +58,12 @@ class UnitFactorsTest {
           Map.entry(Unit.PSF, POUND_FORCE.divide(FOOT.pow(2))),
           Map.entry(Unit.PSI, POUND_FORCE.divide(INCH.pow(2))),
           Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)),
+          Map.entry(Unit.CELSIUS_STEP, Units.KELVIN),
+          Map.entry(Unit.FAHRENHEIT_STEP, Units.KELVIN.multiply(5).divide(9)),
+          Map.entry(Unit.MILLIONTH_PER_KELVIN, Units.KELVIN.inverse().divide(1e6)),
+          Map.entry(
+              Unit.MILLIONTH_PER_FAHRENHEIT,
+              Units.KELVIN.multiply(5).divide(9).inverse().divide(1e6)),
           Map.entry(Unit.HOUR, Units.HOUR),
           Map.entry(Unit.MINUTE, Units.MINUTE),
           Map.entry(Unit.CUBIC_METRE_PER_HOUR, Units.CUBIC_METRE.divide(Units.HOUR)),

@@ -20,6 +20,7 @@ import pegbook.job.Crew;
 import pegbook.job.Digging;
 import pegbook.job.Feature;
 import pegbook.job.Field;
+import pegbook.job.Floor;
 import pegbook.job.Frost;
 import pegbook.job.Ground;
 import pegbook.job.Heading;
@@ -68,6 +69,7 @@ public final class DigJob {
   public List<Feature> features = new ArrayList<>();
   public List<Pier> piers = new ArrayList<>();
   public Map<String, Length> levels = new LinkedHashMap<>();
+  public Optional<Floor> floor = Optional.empty();
   public List<Tool> tools = new ArrayList<>(usualTools());
 
   /** Tools as a household has them. */
@@ -144,7 +146,7 @@ public final class DigJob {
             Optional.empty(),
             Optional.empty()),
         piers,
-        Optional.empty(),
+        floor,
         new Crew(2, new Duration(6), Optional.empty(), new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
         tools,
         spoil,

@@ -1,8 +1,10 @@
 package pegbook.calc.tapetable;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pegbook.figures.Finding;
+import pegbook.figures.MarkPair;
 import pegbook.figures.Result;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
@@ -37,6 +39,29 @@ public record TapeTable(
     findings = List.copyOf(findings);
     workings = List.copyOf(workings);
     tasks = List.copyOf(tasks);
+  }
+
+  /** Every two marks between which a tape is held, once, in the order of work. */
+  public List<MarkPair> pairs() {
+    List<MarkPair> pairs = new ArrayList<>();
+    add(pairs, baseline.first(), baseline.second());
+    for (Row row : rows) {
+      add(pairs, baseline.first(), row.mark());
+      add(pairs, baseline.second(), row.mark());
+      row.check().ifPresent(check -> add(pairs, check.to(), row.mark()));
+    }
+    for (BetterPair pair : betterPairs) {
+      add(pairs, pair.first(), pair.mark());
+      add(pairs, pair.second(), pair.mark());
+    }
+    return List.copyOf(pairs);
+  }
+
+  private static void add(List<MarkPair> pairs, String first, String second) {
+    MarkPair pair = new MarkPair(first, second);
+    if (pairs.stream().noneMatch(pair::joinsTheSame)) {
+      pairs.add(pair);
+    }
   }
 
   /**

@@ -36,7 +36,13 @@ class StartConditionsCalculatorTest {
   }
 
   private static Floor floor(Floor.Use use) {
-    return new Floor(use, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    return new Floor(
+        use,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static Finding only(List<Finding> findings, String id) {
@@ -163,6 +169,7 @@ class StartConditionsCalculatorTest {
         new Floor(
             Floor.Use.PRIVATE_DECK,
             Optional.of(Pressure.ofPsf(40)),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
