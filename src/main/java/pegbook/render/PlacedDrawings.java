@@ -11,6 +11,7 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +36,7 @@ final class PlacedDrawings implements FSObjectDrawerFactory, FSObjectDrawer {
   static final String TYPE = "application/x-pegbook-drawing";
 
   private final Map<String, Drawing> drawings = new LinkedHashMap<>();
-  private final Map<String, Integer> asked = new LinkedHashMap<>();
+  private final Map<String, List<Element>> asked = new LinkedHashMap<>();
   private final Map<String, Integer> painted = new LinkedHashMap<>();
   private final PDDocument pdf;
   private final DocumentFonts fonts;
@@ -60,7 +61,7 @@ final class PlacedDrawings implements FSObjectDrawerFactory, FSObjectDrawer {
       if (drawing == null || !place.getAttribute("type").equals(TYPE)) {
         throw new RenderException(where, "<object>: there is no drawing \"" + id + '"');
       }
-      asked.merge(id, 1, Integer::sum);
+      asked.computeIfAbsent(id, any -> new ArrayList<>()).add(place);
       place.setAttribute("alt", drawing.description());
       place.setAttribute(
           "style",
@@ -72,19 +73,27 @@ final class PlacedDrawings implements FSObjectDrawerFactory, FSObjectDrawer {
   }
 
   /**
-   * Passes when every drawing was painted where it was placed, once.
+   * Passes when every drawing was painted where it was placed, once; one that stands in the other
+   * form of its sheet, not at all.
    *
    * @param mayLeaveOut whether a drawing may have no place at all
    */
   void refuseUnpainted(boolean mayLeaveOut) {
     for (String id : drawings.keySet()) {
-      int places = asked.getOrDefault(id, 0);
+      List<Element> places = asked.getOrDefault(id, List.of());
       int times = painted.getOrDefault(id, 0);
-      boolean leftOut = places == 0 && mayLeaveOut;
-      if (!leftOut && (places != 1 || times != 1)) {
+      boolean leftOut = places.isEmpty() && mayLeaveOut;
+      boolean once = places.size() == 1 && times == (SheetEnds.isHidden(places.get(0)) ? 0 : 1);
+      if (!leftOut && !once) {
         throw new RenderException(
             where,
-            "drawing " + id + " has " + places + " places and was painted " + times + " times");
+            "drawing "
+                + id
+                + " has "
+                + places.size()
+                + " places and was painted "
+                + times
+                + " times");
       }
     }
   }

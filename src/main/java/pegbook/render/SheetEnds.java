@@ -5,12 +5,18 @@ import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.PageBox;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.w3c.dom.Element;
 
 /**
  * Sheets that would end on a nearly empty page. Such a sheet is set tighter; if it still spills
- * over a little, the sheet after it goes on below instead of beginning a page. Where a sheet ends
- * is known only when it is laid out, so the document is laid out again after each change.
+ * over a little, the sheet after it goes on below instead of beginning a page. A sheet that is
+ * meant for one side is set tighter when it spills at all; when that does not help it takes two
+ * sides, with more room for everything, unless that makes three or leaves one nearly empty.
+ *
+ * <p>Where a sheet ends is known only when it is laid out, so the document is laid out again after
+ * each change.
  */
 final class SheetEnds {
   /** Laying out again stops after this many times, whatever is left. */
@@ -21,6 +27,13 @@ final class SheetEnds {
 
   private static final String TIGHT = "tight";
   private static final String FOLLOWS = "follows";
+  private static final String ONE_SIDE = "one-side";
+  private static final String TWO_SIDES = "two-sides";
+
+  /** What is shown in one form of a sheet only. */
+  private static final String IF_ONE_SIDE = "if-one-side";
+
+  private static final String IF_TWO_SIDES = "if-two-sides";
 
   private final List<Box> sheets = new ArrayList<>();
   private final List<PageBox> pages;
@@ -40,6 +53,14 @@ final class SheetEnds {
     return ends.tighten() || ends.letOneFollow();
   }
 
+  /** Whether an element belongs to the form that its sheet has not taken. */
+  static boolean isHidden(Element place) {
+    List<Element> around = Markup.around(place);
+    boolean two = around.stream().anyMatch(each -> Markup.hasClass(each, TWO_SIDES));
+    String hidden = two ? IF_ONE_SIDE : IF_TWO_SIDES;
+    return around.stream().anyMatch(each -> Markup.hasClass(each, hidden));
+  }
+
   private void collect(Box box) {
     Element element = box.getElement();
     if (element != null && Markup.hasClass(element, "sheet")) {
@@ -53,13 +74,33 @@ final class SheetEnds {
     boolean any = false;
     for (int at = 0; at < sheets.size(); at++) {
       Box sheet = sheets.get(at);
-      boolean spills = pageOf(sheet.getAbsY()) < lastPage(sheet);
-      if (isShort(at) && spills && !Markup.hasClass(sheet.getElement(), TIGHT)) {
-        addClass(sheet, TIGHT);
-        any = true;
+      int more = lastPage(sheet) - pageOf(sheet.getAbsY());
+      if (more > 0 && isFor(sheet, ONE_SIDE)) {
+        any |= fit(sheet, ONE_SIDE, TWO_SIDES);
+      } else if ((more > 0 && isShort(at)) || (more > 1 && isFor(sheet, TWO_SIDES))) {
+        any |= fit(sheet, TWO_SIDES, "");
       }
     }
     return any;
+  }
+
+  /** Sets a sheet tighter; one that is tight already and of a form takes the next form, loose. */
+  private static boolean fit(Box sheet, String form, String next) {
+    if (!isFor(sheet, TIGHT)) {
+      addClass(sheet, TIGHT);
+      return true;
+    }
+    if (!isFor(sheet, form)) {
+      return false;
+    }
+    removeClass(sheet, TIGHT);
+    removeClass(sheet, form);
+    addClass(sheet, next);
+    return true;
+  }
+
+  private static boolean isFor(Box sheet, String name) {
+    return Markup.hasClass(sheet.getElement(), name);
   }
 
   /** One only, for it moves all that stands behind it. */
@@ -77,6 +118,15 @@ final class SheetEnds {
   private static void addClass(Box sheet, String name) {
     Element element = sheet.getElement();
     element.setAttribute("class", element.getAttribute("class") + ' ' + name);
+  }
+
+  private static void removeClass(Box sheet, String name) {
+    Element element = sheet.getElement();
+    String others =
+        Stream.of(element.getAttribute("class").split("\\s+", -1))
+            .filter(each -> !each.equals(name))
+            .collect(Collectors.joining(" "));
+    element.setAttribute("class", others);
   }
 
   /** Whether the last page of a sheet holds little, and nothing else. */

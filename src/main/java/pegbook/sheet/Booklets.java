@@ -14,14 +14,23 @@ import pegbook.packet.Packet;
 public final class Booklets {
   private static final int SHORT_HASH = 12;
 
+  /** Day sheets have large type and little room. */
+  private static final int SHORTEST_HASH = 8;
+
   private final Packet packet;
   private final Writing writing;
   private final Booklet.Strip strip;
+  private final Booklet.Strip dayStrip;
 
   private Booklets(Packet packet, Writing writing) {
     this.packet = packet;
     this.writing = writing;
-    this.strip = strip(packet, writing);
+    this.strip =
+        new StripWords(writing, StripWords.SMALL)
+            .fitted(strip(packet, writing, SHORT_HASH, "strip.caution"));
+    this.dayStrip =
+        new StripWords(writing, StripWords.LARGE)
+            .fitted(strip(packet, writing, SHORTEST_HASH, "strip.day.caution"));
   }
 
   /** The packet's documents, in the order of their names on paper. */
@@ -52,7 +61,7 @@ public final class Booklets {
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
     sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
     sheets.put("revision", Optional.of(RevisionSheet.of(packet, writing)));
-    return booklet("binder", "binder", Map.of(), sheets);
+    return booklet("binder", "binder", Map.of(), sheets, strip);
   }
 
   /** What an inspector or engineer needs, no more. */
@@ -67,7 +76,7 @@ public final class Booklets {
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
     sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
     sheets.put("remarks", Optional.of(RemarksSheet.of(packet, writing)));
-    return booklet("review", "review", Map.of(), sheets);
+    return booklet("review", "review", Map.of(), sheets, strip);
   }
 
   /** One working day, for the people who do it. */
@@ -75,7 +84,7 @@ public final class Booklets {
     Map<String, String> words = Map.of("day", writing.formats().count(day.number()));
     Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
     sheets.put("day", Optional.of(DaySheet.of(packet, writing, day)));
-    return booklet("day-" + day.number(), "day", words, sheets);
+    return booklet("day-" + day.number(), "day", words, sheets, dayStrip);
   }
 
   private Optional<LevelsSheet> levels() {
@@ -94,7 +103,8 @@ public final class Booklets {
       String name,
       String template,
       Map<String, String> more,
-      Map<String, Optional<? extends Sheet>> sheets) {
+      Map<String, Optional<? extends Sheet>> sheets,
+      Booklet.Strip foot) {
     Map<String, String> words = new LinkedHashMap<>(more);
     words.put("job", packet.job().heading().title());
     words.put("revision", packet.job().heading().revision());
@@ -104,21 +114,21 @@ public final class Booklets {
         writing.texts().say("booklet." + template + ".title", words),
         writing.texts().say("booklet." + template + ".summary", words),
         sheets,
-        strip);
+        foot);
   }
 
-  private static Booklet.Strip strip(Packet packet, Writing writing) {
+  private static Booklet.Strip strip(
+      Packet packet, Writing writing, int hashDigits, String caution) {
     Heading heading = packet.job().heading();
     Texts texts = writing.texts();
     Optional<LocalDate> issued = heading.issued();
-    StripWords words = new StripWords(writing);
     return new Booklet.Strip(
-        words.fitted(heading.title(), StripWords.JOB),
+        heading.title(),
         heading.revision(),
         issued.map(writing.formats()::date).orElse(texts.say("strip.notIssued")),
-        words.fitted(heading.owner().orElse(texts.say("strip.noOwner")), StripWords.OWNER),
+        heading.owner().orElse(texts.say("strip.noOwner")),
         texts.say("strip.maker"),
-        packet.jobHash().substring(0, SHORT_HASH),
-        texts.say("strip.caution"));
+        packet.jobHash().substring(0, hashDigits),
+        texts.say(caution));
   }
 }

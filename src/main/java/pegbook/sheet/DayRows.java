@@ -48,7 +48,8 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
         remark(mark),
         formats.size(hole.diameter()),
         formats.tape(hole.dug()),
-        hole.datumToBottom().map(formats::tape).orElse(""));
+        hole.datumToBottom().map(formats::tape).orElse(""),
+        isWithDigging(mark) ? formats.size(hole.gravel()) : "");
   }
 
   /** Whether the hole was begun before, or goes on on another day. */
@@ -67,9 +68,17 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
     return writing.texts().say("day-plan.remark." + key);
   }
 
+  /** Whether a hole's gravel is written down beside its digging: the same day, and no steel. */
+  private boolean isWithDigging(String mark) {
+    return day.holes(Task.Kind.DIG).contains(mark)
+        && day.holes(Task.Kind.GRAVEL).contains(mark)
+        && !day.holes(Task.Kind.STEEL).contains(mark);
+  }
+
   List<FillRow> fill() {
     return Stream.concat(day.holes(Task.Kind.GRAVEL).stream(), day.holes(Task.Kind.STEEL).stream())
         .distinct()
+        .filter(mark -> !isWithDigging(mark))
         .map(this::fill)
         .toList();
   }
@@ -84,20 +93,10 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
     return new FillRow(
         name(mark),
         mark,
-        gravel ? gravel(mark) : "",
+        gravel ? writing.formats().size(hole(mark).gravel()) : "",
+        gravel ? writing.formats().volume(packet.concretePlan().fill(mark).gravelLoose()) : "",
         cage.map(this::steel).orElse(""),
         cage.map(this::cover).orElse(""));
-  }
-
-  private String gravel(String mark) {
-    Fill fill = packet.concretePlan().fill(mark);
-    return writing
-        .texts()
-        .say(
-            "day-plan.gravel",
-            Map.of(
-                "tamped", writing.formats().size(hole(mark).gravel()),
-                "loose", writing.formats().volume(fill.gravelLoose())));
   }
 
   private String steel(Cage cage) {

@@ -14,19 +14,21 @@ import pegbook.sheet.drawing.Spot;
  *
  * @param id of the day, such as "day-1"
  * @param title the day and its date
- * @param lead today's work in a sentence
  * @param hours how long it takes, and what the crew has
  * @param stops what forbids the work of today
- * @param tasks work that is not at a hole, and hold points
+ * @param steps today's work, in its order
+ * @param dangers the few that matter today
+ * @param tools what to lay out
+ * @param plan today's holes on the figure
+ * @param largePlan the same, for a day that takes two sides
  * @param dig holes that are dug
  * @param datum true when depths below the datum line are known
- * @param fill holes that get gravel and steel
+ * @param filled true when some of them get gravel on the same day and nothing else
+ * @param fill other holes that get gravel and steel
  * @param gravel true when some of them get gravel
  * @param steel true when some of them get steel
  * @param pour holes that are poured
- * @param plan today's holes on the figure
- * @param dangers the few that matter today
- * @param tools what to lay out
+ * @param readyMix true when a truck brings the concrete
  * @param stopWhen when to stop and ask
  * @param calls whom to call
  * @param leaving what to look at before going
@@ -34,33 +36,37 @@ import pegbook.sheet.drawing.Spot;
 public record DaySheet(
     String id,
     String title,
-    String lead,
     String hours,
     List<Stop> stops,
-    List<Tick> tasks,
+    List<Step> steps,
+    List<String> dangers,
+    List<Tick> tools,
+    Drawing plan,
+    Drawing largePlan,
     List<DigRow> dig,
     boolean datum,
+    boolean filled,
     List<FillRow> fill,
     boolean gravel,
     boolean steel,
     List<PourRow> pour,
-    Drawing plan,
-    List<String> dangers,
-    String tools,
+    boolean readyMix,
     List<String> stopWhen,
     List<Call> calls,
     List<Tick> leaving)
     implements Sheet {
-  /**
-   * The picture's part of the width, less the gap beside it; its height is at most a part of it.
-   */
-  private static final double PICTURE_PART = 0.47;
+  /** The picture's part of the width, less the gap beside it, and of the height of the page. */
+  private static final double PICTURE_PART = 0.44;
 
   private static final double PICTURE_GAP_MM = 4;
-  private static final double PICTURE_HEIGHT = 0.8;
+  private static final double PICTURE_HEIGHT = 0.24;
+  private static final double LARGE_PICTURE_HEIGHT = 0.4;
 
   /** What forbids the work: what was found, and the way out. */
   public record Stop(String what, String way) {}
+
+  /** A part of the day's work, and boxes for what of it is not at a hole. */
+  public record Step(String words, List<Tick> ticks) {}
 
   /** A box to tick; the name is that of its field. */
   public record Tick(String name, String words) {}
@@ -68,19 +74,32 @@ public record DaySheet(
   /** Someone to call, and what is known of them; empty: to be written in. */
   public record Call(String who, String known) {}
 
-  /** A hole to dig: how wide, how deep to the bare bottom, how far below the datum line. */
+  /**
+   * A hole to dig: how wide, how deep to the bare bottom, how far below the datum line; gravel that
+   * it gets on the same day, where it gets nothing else.
+   */
   public record DigRow(
-      String name, String mark, String remark, String hole, String depth, String datum) {}
+      String name,
+      String mark,
+      String remark,
+      String hole,
+      String depth,
+      String datum,
+      String gravel) {}
 
-  /** A hole to fill up to the pour: gravel and steel; empty where it has none today. */
-  public record FillRow(String name, String mark, String gravel, String steel, String cover) {}
+  /**
+   * A hole to fill up to the pour: gravel as tamped and as tipped in, steel and its cover; empty
+   * where it has none today.
+   */
+  public record FillRow(
+      String name, String mark, String gravel, String loose, String steel, String cover) {}
 
-  /** A hole to pour: bags, top above the ground, minutes. */
-  public record PourRow(String name, String mark, String bags, String top, String minutes) {}
+  /** A hole to pour: bags or volume, top above the ground, minutes. */
+  public record PourRow(String name, String mark, String concrete, String top, String minutes) {}
 
   @Override
   public List<Drawing> drawings() {
-    return List.of(plan);
+    return List.of(plan, largePlan);
   }
 
   /** Makes the sheet of a day; the days are numbered from 1. */
@@ -90,32 +109,36 @@ public record DaySheet(
     return new DaySheet(
         words.id(),
         words.title(),
-        words.lead(),
         words.hours(),
         words.stops(),
-        words.tasks(),
+        words.steps(),
+        words.dangers(),
+        new DayTools(packet, writing, day).ticks(),
+        picture(packet, writing, day, "plan", PICTURE_PART),
+        picture(packet, writing, day, "large-plan", 1),
         rows.dig(),
         rows.dig().stream().anyMatch(row -> !row.datum().isEmpty()),
+        rows.dig().stream().anyMatch(row -> !row.gravel().isEmpty()),
         rows.fill(),
         rows.fill().stream().anyMatch(row -> !row.gravel().isEmpty()),
         rows.fill().stream().anyMatch(row -> !row.steel().isEmpty()),
         rows.pour(),
-        DayPicture.of(
-            writing,
-            packet.placement(),
-            packet.depthTargets().holes(),
-            day.holes(),
-            words.id() + "-plan",
-            picture(writing)),
-        words.dangers(),
-        words.tools(),
+        ConcretePlanSheet.isReadyMix(packet),
         words.stopWhen(),
         words.calls(),
         words.leaving());
   }
 
-  private static Spot picture(Writing writing) {
-    double width = writing.page().widthMm() * PICTURE_PART - PICTURE_GAP_MM;
-    return new Spot(width, width * PICTURE_HEIGHT);
+  private static Drawing picture(
+      Packet packet, Writing writing, WorkDay day, String name, double part) {
+    return DayPicture.of(
+        writing,
+        packet.placement(),
+        packet.depthTargets().holes(),
+        day.holes(),
+        "day-" + day.number() + "-" + name,
+        new Spot(
+            writing.page().widthMm() * part - PICTURE_GAP_MM,
+            writing.page().heightMm() * (part < 1 ? PICTURE_HEIGHT : LARGE_PICTURE_HEIGHT)));
   }
 }

@@ -5,15 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pegbook.calc.dayplan.DayPlan.Portion;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Finding;
 import pegbook.figures.Task;
-import pegbook.job.Tool;
 import pegbook.job.UtilityMarking;
 import pegbook.packet.Packet;
 import pegbook.sheet.DaySheet.Call;
+import pegbook.sheet.DaySheet.Step;
 import pegbook.sheet.DaySheet.Stop;
 import pegbook.sheet.DaySheet.Tick;
 
@@ -27,7 +27,7 @@ import pegbook.sheet.DaySheet.Tick;
 record DayWords(Packet packet, Writing writing, WorkDay day) {
   private static final int DANGERS = 3;
 
-  /** Kinds of work at holes, in the order in which a sentence names them. */
+  /** Kinds of work at holes, in their order; the inspection comes before the pour. */
   private static final List<Task.Kind> AT_HOLES =
       List.of(Task.Kind.DIG, Task.Kind.GRAVEL, Task.Kind.STEEL, Task.Kind.POUR);
 
@@ -54,18 +54,32 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
         .orElseGet(() -> say("title.undated", Map.of("day", number)));
   }
 
-  /** "Dig S1 to S3. Gravel: S1, S2." */
-  String lead() {
-    List<String> parts = new ArrayList<>();
-    if (day.has(Task.Kind.MARK_OUT) || day.has(Task.Kind.PROVE)) {
-      parts.add(say("work.mark-out"));
+  /** "Mark out and prove the marks." "Dig S1 to S3." In the order of the work. */
+  List<Step> steps() {
+    List<Step> steps = new ArrayList<>();
+    List<Tick> marking = ticks(Task.Kind.MARK_OUT, Task.Kind.PROVE);
+    if (!marking.isEmpty()) {
+      steps.add(new Step(say("work.mark-out"), marking));
     }
     for (Task.Kind kind : AT_HOLES) {
+      if (kind == Task.Kind.POUR && day.has(Task.Kind.INSPECTION)) {
+        steps.add(new Step(say("work.inspection"), ticks(Task.Kind.INSPECTION)));
+      }
       if (day.has(kind)) {
-        parts.add(say("work." + word(kind), Map.of("holes", formats().names(day.holes(kind)))));
+        String holes = formats().names(day.holes(kind));
+        steps.add(new Step(say("work." + word(kind), Map.of("holes", holes)), List.of()));
       }
     }
-    return String.join(" ", parts);
+    return steps;
+  }
+
+  /** Boxes for work that is not at a hole. */
+  private List<Tick> ticks(Task.Kind... kinds) {
+    return Stream.of(kinds)
+        .filter(day::has)
+        .map(DayWords::word)
+        .map(word -> new Tick(id() + ".job." + word, say("task." + word)))
+        .toList();
   }
 
   static String word(Task.Kind kind) {
@@ -77,8 +91,6 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     values.put("least", formats().hours(day.least()));
     values.put("most", formats().hours(day.most()));
     values.put("crew", formats().hours(packet.dayPlan().crewHours()));
-    values.put("people", formats().count(packet.job().crew().people()));
-    values.put("each", formats().hours(packet.job().crew().hoursPerDay()));
     return say("hours", values);
   }
 
@@ -103,37 +115,11 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
         writing.texts().say(key + ".way", values));
   }
 
-  List<Tick> tasks() {
-    List<Tick> tasks = new ArrayList<>();
-    for (Portion portion : day.portions()) {
-      if (portion.mark().isEmpty()) {
-        String word = word(portion.kind());
-        tasks.add(new Tick(id() + ".job." + word, say("task." + word)));
-      }
-    }
-    return tasks;
-  }
-
   List<String> dangers() {
     List<Task.Kind> kinds = day.portions().stream().map(Portion::kind).distinct().toList();
     return packet.safetyNotes().dangers(day.holes(), kinds, DANGERS).stream()
         .map(note -> SafetyNotesSheet.line(note, writing).action())
         .toList();
-  }
-
-  String tools() {
-    List<String> tools = new ArrayList<>();
-    for (Task.Kind kind : Task.Kind.values()) {
-      if (day.has(kind) && writing.texts().has("day-plan.tools." + word(kind))) {
-        tools.add(say("tools." + word(kind), Map.of("tools", diggingTools())));
-      }
-    }
-    tools.add(say("tools.always"));
-    return String.join("; ", tools) + ".";
-  }
-
-  private String diggingTools() {
-    return packet.job().tools().stream().map(Tool::name).collect(Collectors.joining(", "));
   }
 
   List<String> stopWhen() {

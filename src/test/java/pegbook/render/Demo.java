@@ -41,6 +41,8 @@ final class Demo {
     TEXTS.put("strip.of", "of");
     TEXTS.put("strip.owner", "Owner");
     TEXTS.put("strip.file", "Job file");
+    TEXTS.put("strip.day.revision", "Rev.");
+    TEXTS.put("strip.day.file", "File");
   }
 
   private Demo() {}

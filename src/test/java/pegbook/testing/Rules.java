@@ -6,8 +6,7 @@ import java.nio.file.Path;
  * What every page of a document keeps to. Tolerances are of the reading back, not of the drawing:
  * half of what an eye sees on paper.
  *
- * @param leastType smallest type of the content, in points
- * @param leastStripType smallest type of the title strip and other frame texts, in points
+ * @param leastType smallest type, the title strip included, in points
  * @param left margin in millimetres, kept free for filing
  * @param right margin in millimetres
  * @param top margin in millimetres
@@ -15,13 +14,7 @@ import java.nio.file.Path;
  * @param edge border of the paper that many printers cannot print on, in millimetres
  */
 public record Rules(
-    double leastType,
-    double leastStripType,
-    double left,
-    double right,
-    double top,
-    double bottom,
-    double edge) {
+    double leastType, double left, double right, double top, double bottom, double edge) {
   /** Letters may lie this deep in one another, mm: outlines of round letters swell by less. */
   public static final double TOUCH = 0.1;
 
@@ -39,12 +32,12 @@ public record Rules(
 
   /** Binder and review packet. */
   public static Rules binder() {
-    return new Rules(8, 8, 20, 11, 11, 26, 5);
+    return new Rules(8, 20, 11, 11, 26, 5);
   }
 
   /** Day sheets: read on a clipboard in the field. */
   public static Rules daySheet() {
-    return new Rules(11, 8, 20, 11, 11, 27, 5);
+    return new Rules(11, 20, 11, 11, 24, 5);
   }
 
   /** The rules for a file of a packet, by its name. */

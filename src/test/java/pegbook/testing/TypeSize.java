@@ -10,7 +10,7 @@ final class TypeSize implements PageRule {
   @Override
   public List<Problem> problems(PrintedDocument document, PrintedPage page, Rules rules) {
     return page.runs().stream()
-        .filter(run -> run.size() < least(run, rules) - Rules.TYPE)
+        .filter(run -> run.size() < rules.leastType() - Rules.TYPE)
         .map(
             run ->
                 new Problem(
@@ -18,9 +18,5 @@ final class TypeSize implements PageRule {
                     SMALL_TYPE,
                     String.format(Locale.ROOT, "%.2f pt: ", run.size()) + PageRule.quoted(run)))
         .toList();
-  }
-
-  private static double least(TextRun run, Rules rules) {
-    return run.isArtifact() ? rules.leastStripType() : rules.leastType();
   }
 }

@@ -1,0 +1,99 @@
+package pegbook.sheet;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import pegbook.calc.dayplan.DayPlan.WorkDay;
+import pegbook.figures.Task;
+import pegbook.job.Tool;
+import pegbook.measure.Volume;
+import pegbook.packet.Packet;
+import pegbook.sheet.DaySheet.Tick;
+
+/**
+ * What the crew lays out in the morning, as boxes to tick. Names of fields come from the kind of
+ * thing, not from its words or its place in the list, so that they stay when either changes.
+ *
+ * @param packet whose day
+ * @param writing words and formats
+ * @param day the day
+ */
+record DayTools(Packet packet, Writing writing, WorkDay day) {
+  private static final Map<Task.Kind, List<String>> THINGS =
+      new EnumMap<>(
+          Map.of(
+              Task.Kind.MARK_OUT, List.of("tapes", "paint"),
+              Task.Kind.PROVE, List.of("tapes"),
+              Task.Kind.DIG, List.of("stick"),
+              Task.Kind.CARRY_SPOIL, List.of("barrow"),
+              Task.Kind.STEEL, List.of("bender", "pliers", "spacers"),
+              Task.Kind.POUR, List.of("rod", "goggles")));
+
+  private static final List<String> ALWAYS = List.of("covers", "first-aid", "water");
+
+  List<Tick> ticks() {
+    Map<String, String> things = new LinkedHashMap<>();
+    for (Task.Kind kind : Task.Kind.values()) {
+      if (day.has(kind)) {
+        own(kind, things);
+        THINGS.getOrDefault(kind, List.of()).forEach(thing -> things.put(thing, say(thing)));
+      }
+    }
+    ALWAYS.forEach(thing -> things.put(thing, say(thing)));
+    return things.entrySet().stream()
+        .map(thing -> new Tick("day-" + day.number() + ".tool." + thing.getKey(), thing.getValue()))
+        .toList();
+  }
+
+  /** What depends on the job: its tools for digging, its gravel, its concrete. */
+  private void own(Task.Kind kind, Map<String, String> things) {
+    if (kind == Task.Kind.DIG) {
+      digging(things);
+    } else if (kind == Task.Kind.GRAVEL) {
+      things.put("gravel", gravel());
+      things.put("tamper", say("tamper"));
+    } else if (kind == Task.Kind.POUR && ConcretePlanSheet.isReadyMix(packet)) {
+      things.put("truck", say("truck"));
+    } else if (kind == Task.Kind.POUR) {
+      things.put("bags", bags());
+      things.put("mixer", say("mixer"));
+    }
+  }
+
+  /** The job's own tools by their kind, the second of a kind with its number. */
+  private void digging(Map<String, String> things) {
+    Map<Tool.Kind, Integer> count = new EnumMap<>(Tool.Kind.class);
+    for (Tool tool : packet.job().tools()) {
+      int number = count.merge(tool.kind(), 1, Integer::sum);
+      String kind = tool.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+      things.put(number == 1 ? kind : kind + "-" + number, tool.name());
+    }
+  }
+
+  private String gravel() {
+    Volume loose =
+        day.holes(Task.Kind.GRAVEL).stream()
+            .map(mark -> packet.concretePlan().fill(mark).gravelLoose())
+            .reduce(Volume.ZERO, Volume::plus);
+    return writing
+        .texts()
+        .say("day-plan.tool.gravel", Map.of("volume", writing.formats().volume(loose)));
+  }
+
+  private String bags() {
+    int bags =
+        day.holes(Task.Kind.POUR).stream()
+            .mapToInt(mark -> packet.concretePlan().fill(mark).bags())
+            .sum();
+    String bag = writing.formats().mass(packet.concretePlan().mix().bag());
+    return writing
+        .texts()
+        .say("day-plan.tool.bags", Map.of("bags", writing.formats().count(bags), "bag", bag));
+  }
+
+  private String say(String thing) {
+    return writing.texts().say("day-plan.tool." + thing);
+  }
+}
