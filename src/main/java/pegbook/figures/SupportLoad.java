@@ -1,9 +1,13 @@
 package pegbook.figures;
 
+import java.util.Optional;
 import pegbook.measure.Area;
 import pegbook.measure.Force;
 
-/** What a support carries, before any combination. */
+/**
+ * What a support carries, before any combination. Where nobody knows how much snow falls, the snow
+ * is absent; it is never nothing.
+ */
 public sealed interface SupportLoad {
   String mark();
 
@@ -11,12 +15,12 @@ public sealed interface SupportLoad {
 
   Force live();
 
-  Force snow();
+  Optional<Force> snow();
 
   /** By the area of floor nearest to it. */
-  record ByArea(String mark, Area area, Force dead, Force live, Force snow)
+  record ByArea(String mark, Area area, Force dead, Force live, Optional<Force> snow)
       implements SupportLoad {}
 
   /** By the beams of a floor frame. */
-  record ByBeam(String mark, Force dead, Force live, Force snow) implements SupportLoad {}
+  record ByBeam(String mark, Force dead, Force live, Optional<Force> snow) implements SupportLoad {}
 }

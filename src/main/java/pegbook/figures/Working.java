@@ -5,8 +5,10 @@ import java.util.List;
 import pegbook.measure.Angle;
 import pegbook.measure.Area;
 import pegbook.measure.Duration;
+import pegbook.measure.Force;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
+import pegbook.measure.Pressure;
 import pegbook.measure.Quantity;
 import pegbook.measure.Unit;
 import pegbook.measure.Volume;
@@ -63,6 +65,14 @@ public record Working(Formula formula, String subject, List<Double> inputs) {
 
   public Mass asMass() {
     return new Mass(si());
+  }
+
+  public Force asForce() {
+    return new Force(si());
+  }
+
+  public Pressure asPressure() {
+    return new Pressure(si());
   }
 
   public Angle asAngle() {
