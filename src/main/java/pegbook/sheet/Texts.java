@@ -33,6 +33,7 @@ public final class Texts {
           "levels",
           "dig-schedule",
           "day-plan",
+          "footings",
           "concrete-plan",
           "steel-plan",
           "safety-notes",

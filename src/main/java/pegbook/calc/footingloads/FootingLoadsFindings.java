@@ -6,17 +6,14 @@ import java.util.Optional;
 import pegbook.calc.footingloads.FootingLoads.Pressures;
 import pegbook.calc.footingloads.FootingLoads.Taken;
 import pegbook.figures.Argument;
-import pegbook.figures.CombinedLoad;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
 import pegbook.figures.Placement;
-import pegbook.figures.SupportLoad;
 import pegbook.geometry.Gap;
 import pegbook.job.Feature;
 import pegbook.job.Floor;
 import pegbook.job.Job;
-import pegbook.measure.Area;
 import pegbook.measure.Length;
 import pegbook.measure.Pressure;
 import pegbook.published.Citation;
@@ -28,8 +25,7 @@ final class FootingLoadsFindings {
 
   private FootingLoadsFindings() {}
 
-  static List<Finding> of(
-      Job job, Placement placement, Pressures pressures, List<CombinedLoad> loads) {
+  static List<Finding> of(Job job, Placement placement, Pressures pressures) {
     List<Finding> findings = new ArrayList<>();
     assumed(pressures.live(), "live-load-assumed", "floor.live").ifPresent(findings::add);
     assumed(pressures.dead(), "dead-load-assumed", "floor.dead").ifPresent(findings::add);
@@ -41,7 +37,6 @@ final class FootingLoadsFindings {
     if (job.floor().filter(floor -> floor.use() == Floor.Use.HUT).isPresent()) {
       findings.add(ask("hut-above-floor", "floor", Decider.ENGINEER));
     }
-    bare(loads).ifPresent(findings::add);
     findings.add(ask("design-basis-open", "floor", Decider.BUILDING_AUTHORITY));
     return findings;
   }
@@ -93,19 +88,5 @@ final class FootingLoadsFindings {
         && Gap.between(block.corners().sides(), placement.outline().sides())
             .length()
             .isLessThan(ROOF_NEAR);
-  }
-
-  /** Supports to which no part of the floor is nearest. */
-  private static Optional<Finding> bare(List<CombinedLoad> loads) {
-    List<String> bare =
-        loads.stream()
-            .map(CombinedLoad::parts)
-            .filter(
-                load -> load instanceof SupportLoad.ByArea by && !by.area().isMoreThan(Area.ZERO))
-            .map(SupportLoad::mark)
-            .toList();
-    return bare.isEmpty()
-        ? Optional.empty()
-        : Optional.of(ask("support-without-floor", "layout", Decider.OWNER).about(bare));
   }
 }
