@@ -16,6 +16,7 @@ final class SubjectResults {
 
   static void write(JsonFigures json, Packet packet) {
     json.object("tapes", content -> tapes(content, packet.tapeTable()));
+    json.object("markAccuracy", content -> MarkAccuracyResults.write(content, packet));
     json.object("site", content -> site(content, packet.sitePlan()));
     json.quantity(
         "datumLineAboveBenchmarkMetres", packet.depthTargets().datum().map(DatumLine::height));

@@ -59,8 +59,12 @@ public record TapeAccuracy(Length reading, TapeItself itself, Length division) {
       TapeLimit limit = TapeLimit.find(tape.tapeClass().name());
       return limit.fromEndSurface(distance).times(1 / SQUARE_ROOT_OF_THREE);
     }
-    TapeItself.Growing growing = itself instanceof TapeItself.Growing own ? own : COMMON;
-    return growing.error().times(distance.dividedBy(growing.over()));
+    return growing().error().times(distance.dividedBy(growing().over()));
+  }
+
+  /** The error that grows evenly with the distance: the job's own, or that of common practice. */
+  public TapeItself.Growing growing() {
+    return itself instanceof TapeItself.Growing own ? own : COMMON;
   }
 
   /** The part of the rounding to the division. */

@@ -7,6 +7,7 @@ import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.levels.Levels;
+import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.startconditions.StartConditions;
@@ -27,6 +28,7 @@ import pegbook.job.Job;
  * @param sitePlan the figure among its surroundings
  * @param tapeTable how each mark is taped
  * @param tapeCorrections what slope and heat do to the tapes
+ * @param markAccuracy how good each mark is
  * @param depthTargets how deep each hole goes, and why
  * @param levels what a stick reads from the datum line
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
@@ -43,6 +45,7 @@ public record Packet(
     SitePlan sitePlan,
     TapeTable tapeTable,
     TapeCorrections tapeCorrections,
+    MarkAccuracy markAccuracy,
     DepthTargets depthTargets,
     Levels levels,
     DigSchedule digSchedule,
@@ -60,6 +63,7 @@ public record Packet(
         sitePlan,
         tapeTable,
         tapeCorrections,
+        markAccuracy,
         depthTargets,
         levels,
         digSchedule,

@@ -12,6 +12,8 @@ import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigScheduleCalculator;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.levels.LevelsCalculator;
+import pegbook.calc.markaccuracy.MarkAccuracy;
+import pegbook.calc.markaccuracy.MarkAccuracyCalculator;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.safetynotes.SafetyNotesCalculator;
@@ -25,6 +27,7 @@ import pegbook.calc.tapecorrections.TapeCorrections;
 import pegbook.calc.tapecorrections.TapeCorrectionsCalculator;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.calc.tapetable.TapeTableCalculator;
+import pegbook.figures.Diggings;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
 import pegbook.figures.Result;
@@ -51,6 +54,9 @@ public final class Packets {
     Levels levels = LevelsCalculator.calculate(job, placement, holes, depthTargets.datum());
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
     SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, holes, digSchedule.heaps());
+    MarkAccuracy markAccuracy =
+        MarkAccuracyCalculator.calculate(
+            job, placement, tapeTable.swings(), new Diggings(holes, digSchedule.heaps()));
     ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
@@ -65,6 +71,7 @@ public final class Packets {
         sitePlan,
         tapeTable,
         tapeCorrections,
+        markAccuracy,
         depthTargets,
         levels,
         digSchedule,

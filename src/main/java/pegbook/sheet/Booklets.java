@@ -53,6 +53,7 @@ public final class Booklets {
     sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
     sheets.put("tapeTable", Optional.of(TapeTableSheet.of(packet, writing)));
     sheets.put("levels", levels());
+    sheets.put("markAccuracy", Optional.of(MarkAccuracySheet.of(packet, writing)));
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("daySheets", Optional.of(DaySheets.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));

@@ -29,6 +29,7 @@ public final class Texts {
           "placement",
           "tape-table",
           "tape-corrections",
+          "mark-accuracy",
           "depth-targets",
           "levels",
           "dig-schedule",

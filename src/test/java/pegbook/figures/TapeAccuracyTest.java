@@ -50,7 +50,10 @@ class TapeAccuracyTest {
     assertThat(limit.fromEndSurface(distance).millimetres()).isCloseTo(end, within(0.05));
   }
 
-  /** By hand: limit 2.5 mm at 10 m from the end; 2.5/√3 = 1.443; 1/√12 = 0.289; reading 1.5; all 2.102. */
+  /**
+   * By hand: limit 2.5 mm at 10 m from the end; 2.5/√3 = 1.443; 1/√12 = 0.289; reading 1.5; all
+   * 2.102.
+   */
   @Test
   void aLimitIsTakenForAnEvenSpreadAndThePartsAddUpBySquares() {
     TapeAccuracy tape =

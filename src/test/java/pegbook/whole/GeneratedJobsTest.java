@@ -44,8 +44,7 @@ class GeneratedJobsTest {
     assertNothing(
         ofEveryDocument(
             IntStream.range(0, JobMaker.ROUND),
-            document ->
-                PageCheck.problems(Printing.bytes(document), Rules.of(document)).stream()));
+            document -> PageCheck.problems(Printing.bytes(document), Rules.of(document)).stream()));
   }
 
   @Test

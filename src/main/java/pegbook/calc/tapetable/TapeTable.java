@@ -6,6 +6,7 @@ import java.util.Optional;
 import pegbook.figures.Finding;
 import pegbook.figures.MarkPair;
 import pegbook.figures.Result;
+import pegbook.figures.Swings;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.geometry.Compass;
@@ -62,6 +63,16 @@ public record TapeTable(
     if (pairs.stream().noneMatch(pair::joinsTheSame)) {
       pairs.add(pair);
     }
+  }
+
+  /** From which two marks every mark is taped, better pairs taken where there are any. */
+  public Swings swings() {
+    return new Swings(
+        baseline.first(),
+        baseline.second(),
+        betterPairs.stream()
+            .map(pair -> new Swings.OwnPair(pair.mark(), pair.first(), pair.second()))
+            .toList());
   }
 
   /**
