@@ -3,6 +3,7 @@ package pegbook.sheet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pegbook.calc.concreteplan.ConcretePlan.Fill;
 import pegbook.calc.dayplan.DayPlan.Portion;
@@ -12,6 +13,7 @@ import pegbook.figures.Hole;
 import pegbook.figures.Task;
 import pegbook.packet.Packet;
 import pegbook.sheet.DaySheet.DigRow;
+import pegbook.sheet.DaySheet.FillLine;
 import pegbook.sheet.DaySheet.FillRow;
 import pegbook.sheet.DaySheet.PourRow;
 
@@ -80,6 +82,37 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
         .distinct()
         .filter(mark -> !isWithDigging(mark))
         .map(this::fill)
+        .toList();
+  }
+
+  boolean isGravel() {
+    return fill().stream().anyMatch(row -> !row.gravel().isEmpty());
+  }
+
+  boolean isSteel() {
+    return fill().stream().anyMatch(row -> !row.steel().isEmpty());
+  }
+
+  /** Two holes find room beside one another where each gets only one thing. */
+  boolean isTwoAcross() {
+    return isGravel() != isSteel();
+  }
+
+  /** The rows as they stand on paper; two across, the left column is read down first. */
+  List<FillLine> fillLines() {
+    List<FillRow> rows = fill();
+    if (!isTwoAcross()) {
+      return rows.stream().map(row -> new FillLine(List.of(row))).toList();
+    }
+    FillRow none = new FillRow("", "", "", "", "", "");
+    int lines = (rows.size() + 1) / 2;
+    return IntStream.range(0, lines)
+        .mapToObj(
+            line ->
+                new FillLine(
+                    List.of(
+                        rows.get(line),
+                        line + lines < rows.size() ? rows.get(line + lines) : none)))
         .toList();
   }
 

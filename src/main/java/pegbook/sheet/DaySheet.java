@@ -27,6 +27,7 @@ import pegbook.sheet.drawing.Spot;
  * @param fill other holes that get gravel and steel
  * @param gravel true when some of them get gravel
  * @param steel true when some of them get steel
+ * @param twoAcross true when a line of the table has two holes, for there is only gravel, or steel
  * @param pour holes that are poured
  * @param readyMix true when a truck brings the concrete
  * @param stopWhen when to stop and ask
@@ -46,9 +47,10 @@ public record DaySheet(
     List<DigRow> dig,
     boolean datum,
     boolean filled,
-    List<FillRow> fill,
+    List<FillLine> fill,
     boolean gravel,
     boolean steel,
+    boolean twoAcross,
     List<PourRow> pour,
     boolean readyMix,
     List<String> stopWhen,
@@ -94,6 +96,9 @@ public record DaySheet(
   public record FillRow(
       String name, String mark, String gravel, String loose, String steel, String cover) {}
 
+  /** A line of the table of holes to fill: one hole or two, the second perhaps without a mark. */
+  public record FillLine(List<FillRow> holes) {}
+
   /** A hole to pour: bags or volume, top above the ground, minutes. */
   public record PourRow(String name, String mark, String concrete, String top, String minutes) {}
 
@@ -119,9 +124,10 @@ public record DaySheet(
         rows.dig(),
         rows.dig().stream().anyMatch(row -> !row.datum().isEmpty()),
         rows.dig().stream().anyMatch(row -> !row.gravel().isEmpty()),
-        rows.fill(),
-        rows.fill().stream().anyMatch(row -> !row.gravel().isEmpty()),
-        rows.fill().stream().anyMatch(row -> !row.steel().isEmpty()),
+        rows.fillLines(),
+        rows.isGravel(),
+        rows.isSteel(),
+        rows.isTwoAcross(),
         rows.pour(),
         ConcretePlanSheet.isReadyMix(packet),
         words.stopWhen(),

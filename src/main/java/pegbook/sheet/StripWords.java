@@ -24,7 +24,7 @@ record StripWords(Writing writing, double size) {
     boolean large = size == LARGE;
     return new Strip(
         fitted(strip.job(), large ? 0.53 : 0.34),
-        large ? fitted(strip.revision(), 0.16, labelMm("revision")) : strip.revision(),
+        large ? fitted(strip.revision(), 0.18, labelMm("revision")) : strip.revision(),
         strip.issued(),
         fitted(strip.owner(), 0.25),
         strip.maker(),
