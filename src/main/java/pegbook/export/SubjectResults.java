@@ -25,6 +25,9 @@ final class SubjectResults {
     json.object(
         "tapeCorrections", content -> LevelResults.corrections(content, packet.tapeCorrections()));
     json.object("digging", content -> digging(content, packet.digSchedule()));
+    if (!packet.pierStiffness().piers().isEmpty()) {
+      json.object("piers", content -> PierResults.write(content, packet.pierStiffness()));
+    }
     json.object("concrete", content -> concrete(content, packet.concretePlan()));
     json.object("steel", content -> steel(content, packet.steelPlan()));
     json.list("days", packet.dayPlan().days(), SubjectResults::day);

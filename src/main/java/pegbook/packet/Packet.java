@@ -8,6 +8,7 @@ import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.markaccuracy.MarkAccuracy;
+import pegbook.calc.pierstiffness.PierStiffness;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.startconditions.StartConditions;
@@ -32,6 +33,7 @@ import pegbook.job.Job;
  * @param depthTargets how deep each hole goes, and why
  * @param levels what a stick reads from the datum line
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
+ * @param pierStiffness how still the piers stand, and how clear of the floor
  * @param concretePlan what fills the holes
  * @param steelPlan what stands in the concrete
  * @param safetyNotes the dangers of this job, and who decides
@@ -49,6 +51,7 @@ public record Packet(
     DepthTargets depthTargets,
     Levels levels,
     DigSchedule digSchedule,
+    PierStiffness pierStiffness,
     ConcretePlan concretePlan,
     SteelPlan steelPlan,
     SafetyNotes safetyNotes,
@@ -68,6 +71,7 @@ public record Packet(
         levels,
         digSchedule,
         dayPlan,
+        pierStiffness,
         concretePlan,
         steelPlan,
         safetyNotes);

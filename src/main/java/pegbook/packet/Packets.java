@@ -14,6 +14,8 @@ import pegbook.calc.levels.Levels;
 import pegbook.calc.levels.LevelsCalculator;
 import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.markaccuracy.MarkAccuracyCalculator;
+import pegbook.calc.pierstiffness.PierStiffness;
+import pegbook.calc.pierstiffness.PierStiffnessCalculator;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.safetynotes.SafetyNotesCalculator;
@@ -57,6 +59,7 @@ public final class Packets {
     MarkAccuracy markAccuracy =
         MarkAccuracyCalculator.calculate(
             job, placement, tapeTable.swings(), new Diggings(holes, digSchedule.heaps()));
+    PierStiffness pierStiffness = PierStiffnessCalculator.calculate(job, placement, holes);
     ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
@@ -75,6 +78,7 @@ public final class Packets {
         depthTargets,
         levels,
         digSchedule,
+        pierStiffness,
         concretePlan,
         steelPlan,
         safetyNotes,

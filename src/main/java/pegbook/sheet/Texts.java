@@ -35,6 +35,7 @@ public final class Texts {
           "dig-schedule",
           "day-plan",
           "footings",
+          "pier",
           "concrete-plan",
           "steel-plan",
           "safety-notes",

@@ -2,6 +2,7 @@ package pegbook.measure;
 
 import static javax.measure.MetricPrefix.KILO;
 import static javax.measure.MetricPrefix.MEGA;
+import static javax.measure.MetricPrefix.MICRO;
 import static javax.measure.MetricPrefix.MILLI;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
@@ -24,6 +25,8 @@ class UnitFactorsTest {
   private static final javax.measure.Unit<?> POUND = Units.KILOGRAM.multiply(0.45359237);
   private static final javax.measure.Unit<?> POUND_FORCE =
       POUND.multiply(Units.METRE_PER_SQUARE_SECOND).multiply(9.80665);
+
+  private static final javax.measure.Unit<?> KIP = POUND_FORCE.multiply(1000);
 
   private static final Map<Unit, javax.measure.Unit<?>> COMPOSED =
       Map.ofEntries(
@@ -57,6 +60,27 @@ class UnitFactorsTest {
           Map.entry(Unit.MEGAPASCAL, MEGA(Units.PASCAL)),
           Map.entry(Unit.PSF, POUND_FORCE.divide(FOOT.pow(2))),
           Map.entry(Unit.PSI, POUND_FORCE.divide(INCH.pow(2))),
+          Map.entry(Unit.KILOGRAM_SQUARE_METRE, Units.KILOGRAM.multiply(Units.SQUARE_METRE)),
+          Map.entry(Unit.POUND_SQUARE_FOOT, POUND.multiply(FOOT.pow(2))),
+          Map.entry(Unit.KILONEWTON_METRE, KILO(Units.NEWTON).multiply(Units.METRE)),
+          Map.entry(Unit.KIP_FOOT, KIP.multiply(FOOT)),
+          Map.entry(Unit.KILONEWTON_PER_MILLIMETRE, KILO(Units.NEWTON).divide(MILLI(Units.METRE))),
+          Map.entry(Unit.KIP_PER_INCH, KIP.divide(INCH)),
+          Map.entry(Unit.MICROMETRE_PER_KILONEWTON, MICRO(Units.METRE).divide(KILO(Units.NEWTON))),
+          Map.entry(Unit.MIL_PER_KIP, INCH.divide(1000).divide(KIP)),
+          Map.entry(
+              Unit.MICRORADIAN_PER_KILONEWTON, MICRO(Units.RADIAN).divide(KILO(Units.NEWTON))),
+          Map.entry(Unit.MICRORADIAN_PER_KIP, MICRO(Units.RADIAN).divide(KIP)),
+          Map.entry(
+              Unit.MICRORADIAN_PER_KILONEWTON_METRE,
+              MICRO(Units.RADIAN).divide(KILO(Units.NEWTON).multiply(Units.METRE))),
+          Map.entry(Unit.MICRORADIAN_PER_KIP_FOOT, MICRO(Units.RADIAN).divide(KIP.multiply(FOOT))),
+          Map.entry(Unit.MICROMETRE, MICRO(Units.METRE)),
+          Map.entry(Unit.MIL, INCH.divide(1000)),
+          Map.entry(Unit.METRE_PER_SECOND, Units.METRE_PER_SECOND),
+          Map.entry(Unit.FOOT_PER_SECOND, FOOT.divide(Units.SECOND)),
+          Map.entry(Unit.HERTZ, Units.HERTZ),
+          Map.entry(Unit.ARC_SECOND, Units.RADIAN.multiply(Math.PI).divide(180 * 3600)),
           Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)),
           Map.entry(Unit.CELSIUS_STEP, Units.KELVIN),
           Map.entry(Unit.FAHRENHEIT_STEP, Units.KELVIN.multiply(5).divide(9)),
