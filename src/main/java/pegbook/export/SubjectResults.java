@@ -17,6 +17,7 @@ final class SubjectResults {
   static void write(JsonFigures json, Packet packet) {
     json.object("tapes", content -> tapes(content, packet.tapeTable()));
     json.object("markAccuracy", content -> MarkAccuracyResults.write(content, packet));
+    json.object("safePegs", content -> PegResults.write(content, packet.safePegs()));
     json.object("site", content -> site(content, packet.sitePlan()));
     json.quantity(
         "datumLineAboveBenchmarkMetres", packet.depthTargets().datum().map(DatumLine::height));

@@ -19,6 +19,7 @@ public record Task(Kind kind, Optional<String> mark, Duration least, Duration mo
   public enum Kind {
     MARK_OUT,
     PROVE,
+    SET_PEGS,
     DIG,
     CARRY_SPOIL,
     GRAVEL,

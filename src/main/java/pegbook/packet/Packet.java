@@ -9,6 +9,7 @@ import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.pierstiffness.PierStiffness;
+import pegbook.calc.safepegs.SafePegs;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.startconditions.StartConditions;
@@ -30,6 +31,7 @@ import pegbook.job.Job;
  * @param tapeTable how each mark is taped
  * @param tapeCorrections what slope and heat do to the tapes
  * @param markAccuracy how good each mark is
+ * @param safePegs pegs outside the diggings, from which marks are found again
  * @param depthTargets how deep each hole goes, and why
  * @param levels what a stick reads from the datum line
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
@@ -48,6 +50,7 @@ public record Packet(
     TapeTable tapeTable,
     TapeCorrections tapeCorrections,
     MarkAccuracy markAccuracy,
+    SafePegs safePegs,
     DepthTargets depthTargets,
     Levels levels,
     DigSchedule digSchedule,
@@ -67,6 +70,7 @@ public record Packet(
         tapeTable,
         tapeCorrections,
         markAccuracy,
+        safePegs,
         depthTargets,
         levels,
         digSchedule,

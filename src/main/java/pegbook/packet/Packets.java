@@ -17,6 +17,8 @@ import pegbook.calc.markaccuracy.MarkAccuracyCalculator;
 import pegbook.calc.pierstiffness.PierStiffness;
 import pegbook.calc.pierstiffness.PierStiffnessCalculator;
 import pegbook.calc.placement.PlacementCalculator;
+import pegbook.calc.safepegs.SafePegs;
+import pegbook.calc.safepegs.SafePegsCalculator;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.safetynotes.SafetyNotesCalculator;
 import pegbook.calc.siteplan.SitePlan;
@@ -55,6 +57,8 @@ public final class Packets {
     List<Hole> holes = depthTargets.holes();
     Levels levels = LevelsCalculator.calculate(job, placement, holes, depthTargets.datum());
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
+    SafePegs safePegs =
+        SafePegsCalculator.calculate(job, placement, holes, digSchedule.heaps());
     SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, holes, digSchedule.heaps());
     MarkAccuracy markAccuracy =
         MarkAccuracyCalculator.calculate(
@@ -66,7 +70,7 @@ public final class Packets {
     StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
     DayPlan dayPlan =
         DayPlanCalculator.calculate(
-            job, holes, tasks(tapeTable, digSchedule, concretePlan, steelPlan));
+            job, holes, tasks(tapeTable, safePegs, digSchedule, concretePlan, steelPlan));
     return new Packet(
         job,
         jobHash,
@@ -75,6 +79,7 @@ public final class Packets {
         tapeTable,
         tapeCorrections,
         markAccuracy,
+        safePegs,
         depthTargets,
         levels,
         digSchedule,

@@ -52,6 +52,7 @@ public final class Booklets {
     sheets.put("findings", Optional.of(FindingsSheet.of(packet, writing)));
     sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
     sheets.put("tapeTable", Optional.of(TapeTableSheet.of(packet, writing)));
+    sheets.put("safePegs", SafePegsSheet.of(packet, writing));
     sheets.put("levels", levels());
     sheets.put("markAccuracy", Optional.of(MarkAccuracySheet.of(packet, writing)));
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));

@@ -57,7 +57,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
   /** "Mark out and prove the marks." "Dig S1 to S3." In the order of the work. */
   List<Step> steps() {
     List<Step> steps = new ArrayList<>();
-    List<Tick> marking = ticks(Task.Kind.MARK_OUT, Task.Kind.PROVE);
+    List<Tick> marking = ticks(Task.Kind.MARK_OUT, Task.Kind.PROVE, Task.Kind.SET_PEGS);
     if (!marking.isEmpty()) {
       steps.add(new Step(say("work.mark-out"), marking));
     }

@@ -30,6 +30,7 @@ public final class Texts {
           "tape-table",
           "tape-corrections",
           "mark-accuracy",
+          "safe-pegs",
           "depth-targets",
           "levels",
           "dig-schedule",

@@ -15,7 +15,7 @@ import pegbook.figures.Task;
 final class TaskOrder {
   private static final List<List<Task.Kind>> STEPS =
       List.of(
-          List.of(Task.Kind.MARK_OUT, Task.Kind.PROVE),
+          List.of(Task.Kind.MARK_OUT, Task.Kind.PROVE, Task.Kind.SET_PEGS),
           List.of(Task.Kind.DIG, Task.Kind.CARRY_SPOIL),
           List.of(Task.Kind.GRAVEL, Task.Kind.STEEL),
           List.of(Task.Kind.INSPECTION),
