@@ -57,8 +57,7 @@ public final class Packets {
     List<Hole> holes = depthTargets.holes();
     Levels levels = LevelsCalculator.calculate(job, placement, holes, depthTargets.datum());
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
-    SafePegs safePegs =
-        SafePegsCalculator.calculate(job, placement, holes, digSchedule.heaps());
+    SafePegs safePegs = SafePegsCalculator.calculate(job, placement, holes, digSchedule.heaps());
     SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, holes, digSchedule.heaps());
     MarkAccuracy markAccuracy =
         MarkAccuracyCalculator.calculate(
