@@ -2,7 +2,6 @@ package pegbook.calc.safepegs;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,8 +58,8 @@ record StringPlan(StringCover cover, LinePegs pegs, int tooMany) {
     private final PegSite site;
     private final List<MarkLine> lines;
     private final Strung.Finder finder;
-    private final Map<Integer, Optional<Strung>> strung = new HashMap<>();
-    private final Map<Integer, List<Strung>> alone = new HashMap<>();
+    private final Map<Integer, Optional<Strung>> strung = new TreeMap<>();
+    private final Map<Integer, List<Strung>> alone = new TreeMap<>();
 
     Search(PegSite site) {
       this.site = site;
