@@ -15,6 +15,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.logging.Level;
+import javax.xml.transform.TransformerFactory;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.w3c.dom.Document;
@@ -34,6 +36,12 @@ public final class Renderer {
 
   private static final String STYLE = "style/packet.css";
 
+  /**
+   * Objects of a PDF that are compressed together. More make smaller files that are read back
+   * faster; a reader has to unpack all of them to show the first page.
+   */
+  private static final int OBJECTS_TOGETHER = 2000;
+
   private final TemplateFolder folder;
   private final Faces faces;
   private final FontLettering lettering;
@@ -43,6 +51,11 @@ public final class Renderer {
 
   static {
     XRLog.setLoggerImpl(new Silence());
+    // Java's own writer of XML: what else stands on the class path must not change a packet's
+    // bytes, and looking for it takes longer than the writing.
+    System.setProperty(
+        "javax.xml.transform.TransformerFactory",
+        TransformerFactory.newDefaultInstance().getClass().getName());
   }
 
   /**
@@ -84,7 +97,7 @@ public final class Renderer {
       }
       DocumentMark.set(pdf, document);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      pdf.save(bytes);
+      pdf.save(bytes, new CompressParameters(OBJECTS_TOGETHER));
       complaints.refuse(where);
       drawings.refuseUnpainted(folder.isChosen());
       return bytes.toByteArray();

@@ -17,19 +17,19 @@ final class LinesThroughText implements PageRule {
   @Override
   public List<Problem> problems(PrintedDocument document, PrintedPage page, Rules rules) {
     List<Problem> problems = new ArrayList<>();
-    List<Line> pageLines =
-        lines(page.paths().stream().filter(path -> path.drawing().isEmpty()).toList());
+    Bands<Line> pageLines =
+        bands(page.paths().stream().filter(path -> path.drawing().isEmpty()).toList());
     for (TextRun run : page.runs()) {
-      if (!run.isInDrawing() && pageLines.stream().anyMatch(line -> touchesLetter(line, run))) {
+      if (!run.isInDrawing() && pageLines.beside(run.box()).anyMatch(line -> touches(line, run))) {
         problems.add(new Problem(page.number(), TEXT_ON_LINE, PageRule.quoted(run)));
       }
     }
     for (int drawing = 0; drawing < page.drawings().size(); drawing++) {
       List<DrawnPath> paths = page.pathsOf(drawing);
-      List<Line> solid = lines(paths.stream().filter(path -> !path.dashed()).toList());
+      Bands<Line> solid = bands(paths.stream().filter(path -> !path.dashed()).toList());
       List<DrawnPath> clearings = paths.stream().filter(DrawnPath::isFilledWhite).toList();
       for (TextRun run : page.runsOf(drawing)) {
-        if (solid.stream().anyMatch(line -> strikes(line, run, clearings))) {
+        if (solid.beside(run.box()).anyMatch(line -> strikes(line, run, clearings))) {
           problems.add(new Problem(page.number(), TEXT_STRUCK, PageRule.quoted(run)));
         }
       }
@@ -38,21 +38,21 @@ final class LinesThroughText implements PageRule {
   }
 
   /** Visible lines: strokes, and the edges of what is filled other than white. */
-  private static List<Line> lines(List<DrawnPath> paths) {
-    List<Line> lines = new ArrayList<>();
+  private static Bands<Line> bands(List<DrawnPath> paths) {
+    Bands<Line> lines = new Bands<>();
     for (DrawnPath path : paths) {
       boolean filled = path.fill().isPresent() && !path.isFilledWhite();
       if (path.isVisibleStroke() || filled) {
         for (DrawnPath.Piece piece : path.pieces()) {
           Box box = Box.around(List.of(piece.from(), piece.to()));
-          lines.add(new Line(piece.from(), piece.to(), box, path.order()));
+          lines.add(new Line(piece.from(), piece.to(), box, path.order()), box);
         }
       }
     }
     return lines;
   }
 
-  private static boolean touchesLetter(Line line, TextRun run) {
+  private static boolean touches(Line line, TextRun run) {
     return near(line, run)
         && run.glyphs().stream()
             .filter(letter -> !letter.blank())
