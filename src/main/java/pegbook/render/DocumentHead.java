@@ -12,6 +12,9 @@ import org.w3c.dom.Node;
  * sheet from a template needs no other change.
  */
 final class DocumentHead {
+  /** Class of what stays out of the contents list. */
+  private static final String UNLISTED = "unlisted";
+
   private DocumentHead() {}
 
   static void complete(Document markup, PacketDocument document, String style) {
@@ -84,10 +87,16 @@ final class DocumentHead {
       }
       Element list = markup.createElement("ol");
       headings.stream()
-          .filter(heading -> heading.getTagName().equals("h1") && isAfter(heading, contents))
+          .filter(heading -> isListed(heading) && isAfter(heading, contents))
           .forEach(heading -> list.appendChild(line(markup, heading)));
       contents.appendChild(list);
     }
+  }
+
+  /** The title of a sheet, unless the sheet is one of many that stand for another's details. */
+  private static boolean isListed(Element heading) {
+    return heading.getTagName().equals("h1")
+        && Markup.around(heading).stream().noneMatch(box -> Markup.hasClass(box, UNLISTED));
   }
 
   private static boolean isAfter(Node node, Node mark) {

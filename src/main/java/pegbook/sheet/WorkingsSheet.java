@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pegbook.figures.Formula;
 import pegbook.figures.MarkRuns;
@@ -24,10 +25,18 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
 
   private static final double NORMAL_SIZE = 10;
 
+  private static final double SMALL_SIZE = 8.1;
+
   /** Room left and right of a number in its cell, and a little air. */
   private static final double ROOM_MM = 4;
 
   private static final int ROWS_BESIDE = 12;
+
+  /** From this many rows on, a number that is the same in all of them is printed once, above. */
+  private static final int ROWS_TO_FIX = 4;
+
+  /** Two rows of numbers beside each other have each this share of the width. */
+  private static final double SHARE_TWICE = 0.5;
 
   /** The formulas of one subject. */
   public record Group(String number, String heading, List<Entry> entries) {}
@@ -39,8 +48,12 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
    * @param expression as printed
    * @param meanings of the letters
    * @param valid where it holds; empty: everywhere
-   * @param heads of the columns of inputs
+   * @param fixed inputs that are the same in every row, printed once above the table
+   * @param heads of the columns of the other inputs
    * @param resultHead of the last column
+   * @param rows one for each set of numbers
+   * @param lines the rows as they stand: one, or two beside each other where the table is long
+   * @param twice true when two rows stand beside each other
    * @param beside true when the table is narrow and short enough to stand beside the formula
    * @param type class of the table's type: small where the numbers are long
    */
@@ -52,13 +65,19 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
       String valid,
       boolean bounded,
       String source,
+      List<Fixed> fixed,
       List<String> heads,
       String resultHead,
       List<Row> rows,
+      List<List<Row>> lines,
+      boolean twice,
       boolean beside,
       String type) {}
 
-  /** What it was worked for, the numbers put in, what it gives. */
+  /** An input with the one number that it has in every row, and its unit. */
+  public record Fixed(String letter, String number, String unit) {}
+
+  /** What it was worked for, the numbers put in but for the fixed ones, what it gives. */
   public record Row(String subject, List<String> numbers, String result) {}
 
   /** Words the packet's workings. */
@@ -75,7 +94,11 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
   private static Entry entry(NumberedWorkings.Entry entry, Writing writing) {
     Texts texts = writing.texts();
     Formula formula = entry.formula();
-    List<Row> rows = rows(entry, texts);
+    List<Row> all = rows(entry, texts);
+    List<Integer> fixed = fixed(all);
+    List<Row> rows = all.stream().map(row -> without(row, fixed)).toList();
+    boolean beside = rows.size() <= ROWS_BESIDE && fits(rows, SHARE_BESIDE, NORMAL_SIZE, writing);
+    boolean twice = rows.size() > ROWS_BESIDE && fits(rows, SHARE_TWICE, SMALL_SIZE, writing);
     return new Entry(
         entry.number(),
         texts.say("formula." + formula.id()),
@@ -84,11 +107,50 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
         formula.valid(),
         !formula.valid().isEmpty(),
         new Sources(texts).write(formula.source()),
-        formula.inputs().stream().map(WorkingsSheet::head).toList(),
+        fixed.stream().map(at -> fixed(formula.inputs().get(at), all.get(0), at)).toList(),
+        others(formula.inputs(), fixed).stream().map(WorkingsSheet::head).toList(),
         head(formula.result()),
         rows,
-        rows.size() <= ROWS_BESIDE && fits(rows, SHARE_BESIDE, NORMAL_SIZE, writing),
-        fits(rows, 1, NORMAL_SIZE, writing) ? "" : "small");
+        lines(rows, twice),
+        twice,
+        beside,
+        fits(rows, twice ? SHARE_TWICE : 1, NORMAL_SIZE, writing) ? "" : "small");
+  }
+
+  /** Places of the inputs that are the same in all of many rows. */
+  private static List<Integer> fixed(List<Row> rows) {
+    int inputs = rows.get(0).numbers().size();
+    return IntStream.range(0, rows.size() < ROWS_TO_FIX ? 0 : inputs)
+        .filter(at -> rows.stream().map(row -> row.numbers().get(at)).distinct().count() == 1)
+        .boxed()
+        .toList();
+  }
+
+  private static Fixed fixed(Symbol symbol, Row row, int at) {
+    return new Fixed(symbol.letter(), row.numbers().get(at), symbol.unit().symbol());
+  }
+
+  private static Row without(Row row, List<Integer> fixed) {
+    return new Row(row.subject(), others(row.numbers(), fixed), row.result());
+  }
+
+  private static <T> List<T> others(List<T> all, List<Integer> without) {
+    return IntStream.range(0, all.size())
+        .filter(at -> !without.contains(at))
+        .mapToObj(all::get)
+        .toList();
+  }
+
+  /** One row a line, or the second half of them beside the first; an empty one fills the last. */
+  private static List<List<Row>> lines(List<Row> rows, boolean twice) {
+    if (!twice) {
+      return rows.stream().map(List::of).toList();
+    }
+    int half = (rows.size() + 1) / 2;
+    Row none = new Row("", rows.get(0).numbers().stream().map(number -> "").toList(), "");
+    return IntStream.range(0, half)
+        .mapToObj(at -> List.of(rows.get(at), at + half < rows.size() ? rows.get(at + half) : none))
+        .toList();
   }
 
   /** True when every number fits its column; columns are as wide as one another. */
@@ -137,7 +199,12 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
   }
 
   private static String subject(List<String> names, Texts texts) {
-    List<String> named = names.stream().filter(name -> !name.isEmpty()).distinct().toList();
+    List<String> named =
+        names.stream()
+            .filter(name -> !name.isEmpty())
+            .flatMap(name -> Stream.of(name.split(", ", -1)))
+            .distinct()
+            .toList();
     return named.isEmpty() ? texts.say("workings.whole") : MarkRuns.brief(named);
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -36,7 +37,7 @@ class WorkingsSheetTest {
         Formula formula = formulas.get(entry.number());
         for (WorkingsSheet.Row row : entry.rows()) {
           rows++;
-          double[] printed = row.numbers().stream().mapToDouble(WorkingsSheetTest::read).toArray();
+          double[] printed = inputs(formula, entry, row);
           double again = formula.function().applyAsDouble(printed);
           // Half a unit of the last printed digit, and the rounding of a value just on it.
           double halfDigit = 0.5 * StrictMath.pow(10, -decimals(row.result()));
@@ -48,6 +49,42 @@ class WorkingsSheetTest {
     }
     assertThat(wrong).isEmpty();
     assertThat(rows).isGreaterThan(10);
+  }
+
+  /**
+   * The numbers put in as a reader gathers them: some from above the table, the others in order.
+   */
+  private static double[] inputs(
+      Formula formula, WorkingsSheet.Entry entry, WorkingsSheet.Row row) {
+    Map<String, String> fixed = new HashMap<>();
+    entry.fixed().forEach(one -> fixed.put(one.letter(), one.number()));
+    Iterator<String> others = row.numbers().iterator();
+    double[] inputs =
+        formula.inputs().stream()
+            .map(
+                symbol ->
+                    fixed.containsKey(symbol.letter()) ? fixed.get(symbol.letter()) : others.next())
+            .mapToDouble(WorkingsSheetTest::read)
+            .toArray();
+    assertThat(others).isExhausted();
+    return inputs;
+  }
+
+  @ParameterizedTest
+  @MethodSource("packets")
+  void everyRowStandsOnceInOrderWhereTwoAreBesideEachOtherToo(TrialPacket trial) {
+    for (WorkingsSheet.Group group : WorkingsSheet.of(trial.packet(), trial.writing()).groups()) {
+      for (WorkingsSheet.Entry entry : group.entries()) {
+        List<WorkingsSheet.Row> read = new ArrayList<>();
+        for (int column = 0; column < (entry.twice() ? 2 : 1); column++) {
+          for (List<WorkingsSheet.Row> line : entry.lines()) {
+            read.add(line.get(column));
+          }
+        }
+        read.removeIf(row -> row.subject().isEmpty());
+        assertThat(read).as(entry.number()).isEqualTo(entry.rows());
+      }
+    }
   }
 
   private static Map<String, Formula> formulas(TrialPacket trial) {
