@@ -121,7 +121,7 @@ public record SitePlanSheet(
       return new SitePlanSheet(
           say("site-plan.title"),
           plan.drawing(),
-          caption("site-plan.caption", plan),
+          caption(marking.isPresent() ? "site-plan.caption.split" : "site-plan.caption", plan),
           Legend.draw(
               content,
               legendNames(),

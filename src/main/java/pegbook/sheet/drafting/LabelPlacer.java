@@ -11,7 +11,8 @@ import pegbook.sheet.drawing.Spot;
  * <p>Places are tried in a fixed order: sixteen directions at growing distances. Those over other
  * text, outside the canvas, or whose leader would run through text, are out; of the rest the one
  * that covers the fewest drawn lines, then the nearest, is taken. A label that stands away from its
- * place gets a leader line, which later text keeps off.
+ * place, or as near to another place that has a name, gets a leader line, which later text keeps
+ * off.
  */
 public final class LabelPlacer {
   /** Distances tried, in millimetres beyond the nearest that clears what is named. */
@@ -28,10 +29,30 @@ public final class LabelPlacer {
   /** A line under the text weighs as much as this distance. */
   private static final double LINE_WEIGHT_MM = 6;
 
+  /** A label must be this much nearer to its own place than to others, or have a leader. */
+  private static final double NEARER_MM = 1;
+
+  /** A leader shorter than this would not be seen. */
+  private static final double LEAST_LEADER_MM = 2;
+
+  /** A leader where none is needed for the distance weighs as much as this distance. */
+  private static final double LEADER_WEIGHT_MM = 1;
+
   private final Canvas canvas;
+  private final List<Spot> places;
 
   public LabelPlacer(Canvas canvas) {
+    this(canvas, List.of());
+  }
+
+  private LabelPlacer(Canvas canvas, List<Spot> places) {
     this.canvas = canvas;
+    this.places = List.copyOf(places);
+  }
+
+  /** The same for one of several places that all get names, so that none reads as another's. */
+  public LabelPlacer among(List<Spot> all) {
+    return new LabelPlacer(canvas, all);
   }
 
   /** In any direction but the wanted one a place costs this much more. */
@@ -123,15 +144,30 @@ public final class LabelPlacer {
     if (!canvas.isFree(plate) || !canvas.hasRoomToClear(plate)) {
       return Optional.empty();
     }
+    boolean doubtful = distance < LEADER_FROM_MM && isDoubtful(plate, target);
+    if (doubtful && distance < LEAST_LEADER_MM) {
+      return Optional.empty();
+    }
     Optional<Canvas.Stroke> leader =
-        distance < LEADER_FROM_MM
+        distance < LEADER_FROM_MM && !doubtful
             ? Optional.empty()
             : Optional.of(new Canvas.Stroke(start(target, clearMm, degrees), nearest(plate, edge)));
     if (leader.isPresent() && !canvas.isClear(leader.get().from(), leader.get().to())) {
       return Optional.empty();
     }
-    double cost = distance + LINE_WEIGHT_MM * canvas.strokesThrough(plate.grown(0.3));
+    double cost =
+        distance
+            + (doubtful ? LEADER_WEIGHT_MM : 0)
+            + LINE_WEIGHT_MM * canvas.strokesThrough(plate.grown(0.3));
     return Optional.of(new Candidate(middle, plate, leader, cost));
+  }
+
+  /** Whether a label there could be read as the name of another place. */
+  private boolean isDoubtful(Plate plate, Spot target) {
+    double own = plate.distanceMm(target);
+    return places.stream()
+        .filter(place -> !place.equals(target))
+        .anyMatch(place -> plate.distanceMm(place) < own + NEARER_MM);
   }
 
   /** From -1 to 1: the plate is shifted by its whole half beside, by nothing above or below. */

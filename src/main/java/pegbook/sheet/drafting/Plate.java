@@ -71,6 +71,18 @@ public record Plate(Spot centre, double halfWidthMm, double halfHeightMm, double
         centre, alongMm * cosine - acrossMm * sine, alongMm * sine + acrossMm * cosine);
   }
 
+  /** How far a place is from its edge; zero inside. */
+  double distanceMm(Spot spot) {
+    double radians = StrictMath.toRadians(turnDegrees);
+    double cosine = StrictMath.cos(radians);
+    double sine = StrictMath.sin(radians);
+    double right = spot.x() - centre.x();
+    double up = spot.y() - centre.y();
+    double along = Math.max(0, Math.abs(right * cosine + up * sine) - halfWidthMm);
+    double across = Math.max(0, Math.abs(up * cosine - right * sine) - halfHeightMm);
+    return Math.sqrt(along * along + across * across);
+  }
+
   /** True when the two share more than an edge. */
   public boolean overlaps(Plate other) {
     return Spots.distanceMm(centre, other.centre) < reachMm() + other.reachMm()

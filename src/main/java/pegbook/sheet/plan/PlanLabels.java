@@ -3,6 +3,7 @@ package pegbook.sheet.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pegbook.calc.siteplan.SitePlan.Clearance;
 import pegbook.calc.siteplan.SitePlan.Keeper;
 import pegbook.calc.siteplan.SitePlan.Size;
@@ -27,6 +28,9 @@ final class PlanLabels {
   /** A heap smaller than this on paper goes without a name. */
   private static final double LEAST_HEAP_MM = 3;
 
+  /** As many heaps have names. */
+  private static final int MOST_HEAPS = 12;
+
   /** How far along a line a text is tried. */
   private static final double[] PARTS = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8};
 
@@ -50,13 +54,30 @@ final class PlanLabels {
     return unnamed;
   }
 
-  /** The marks' names, away from the centre where there is room. */
-  void marks() {
-    for (Hole hole : content.holes()) {
+  /**
+   * The marks' names, away from the centre where there is room, each beside its own mark.
+   *
+   * @param first names that are placed before the others
+   */
+  void marks(List<String> first) {
+    List<Spot> all = content.holes().stream().map(hole -> view.spot(hole.centre())).toList();
+    LabelPlacer beside = placer.among(all);
+    for (Hole hole : inOrder(first)) {
       Spot centre = view.spot(hole.centre());
-      double radius = view.millimetres(hole.diameter()) / 2;
-      name(Wording.bold(hole.mark(), size + 1), centre, radius + CLEAR_MM, outwards(hole.centre()));
+      double clear = view.millimetres(hole.diameter()) / 2 + CLEAR_MM;
+      if (!beside.place(
+          Wording.bold(hole.mark(), size + 1), centre, clear, outwards(hole.centre()))) {
+        unnamed.add(hole.mark());
+      }
     }
+  }
+
+  private List<Hole> inOrder(List<String> first) {
+    return Stream.concat(
+            first.stream()
+                .flatMap(mark -> content.holes().stream().filter(hole -> hole.mark().equals(mark))),
+            content.holes().stream().filter(hole -> !first.contains(hole.mark())))
+        .toList();
   }
 
   private double outwards(Point place) {
@@ -216,8 +237,14 @@ final class PlanLabels {
     return false;
   }
 
-  /** Heaps large enough to be seen; they are told apart by their pattern where no name fits. */
+  /**
+   * Heaps large enough to be seen; they are told apart by their pattern where no name fits. Many
+   * names would hide the marks: then the table of heaps says where each lies.
+   */
   void heaps() {
+    if (content.heaps().size() > MOST_HEAPS) {
+      return;
+    }
     for (SpoilHeap heap : content.heaps()) {
       double radius = view.millimetres(heap.radius());
       Spot centre = view.spot(heap.centre());

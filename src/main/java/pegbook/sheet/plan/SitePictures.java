@@ -2,6 +2,8 @@ package pegbook.sheet.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import pegbook.lettering.Lettering;
 import pegbook.measure.Length;
 import pegbook.sheet.drafting.Canvas;
@@ -14,7 +16,8 @@ import pegbook.sheet.drawing.Spot;
 
 /**
  * Draws the site plan, and beside it a marking plan at a larger scale where the site is so much
- * larger than the figure that its marks would be crowded.
+ * larger than the figure that its marks would be crowded. At a scale hardly larger, a second plan
+ * would only show the same once more.
  */
 public final class SitePictures {
   private static final double SIZE = 8;
@@ -28,6 +31,9 @@ public final class SitePictures {
 
   /** From this many times the scale on, a plan of its own is worth it. */
   private static final double WORTH = 1.6;
+
+  /** A plan is drawn as often to find room for all names. */
+  private static final int MOST_TIMES = 4;
 
   private final PlanContent content;
   private final PlanWords words;
@@ -58,31 +64,43 @@ public final class SitePictures {
     this.figureHeightMm = figureHeightMm;
   }
 
-  /** What is shown and in how much room. */
-  private record Sight(Extent extent, double marginMm, double heightMm) {}
+  /**
+   * What is shown and in how much room.
+   *
+   * @param ground what must be seen at a scale, its margins on paper included
+   */
+  private record Sight(Function<DrawingScale, Extent> ground, double heightMm) {}
 
   private Sight site() {
-    return new Sight(content.all(), SITE_MARGIN_MM, siteHeightMm);
+    return new Sight(scale -> grown(content.all(), SITE_MARGIN_MM, scale), siteHeightMm);
   }
 
   private Sight figure() {
-    return new Sight(content.figure(), FIGURE_MARGIN_MM, figureHeightMm);
+    return new Sight(scale -> grown(content.figure(), FIGURE_MARGIN_MM, scale), figureHeightMm);
   }
 
-  /** Everything, with room for the figure's dimensions. */
+  /** Everything, with room for the figure's dimensions, which may lie inside the lot. */
   private Sight both() {
-    Extent all = content.all().with(content.figure());
-    return new Sight(all, FIGURE_MARGIN_MM, siteHeightMm);
+    return new Sight(
+        scale -> site().ground().apply(scale).with(figure().ground().apply(scale)), siteHeightMm);
+  }
+
+  private static Extent grown(Extent extent, double marginMm, DrawingScale scale) {
+    return extent.grown(Length.ofMillimetres(marginMm).metres() * scale.ratio());
   }
 
   /** The scale at which all of it fits; the smallest of the series where none does. */
   private DrawingScale scale(Sight sight) {
     List<DrawingScale> series = DrawingScale.series(content.units());
-    return DrawingScale.largestThatFits(
-            content.units(),
-            sight.extent(),
-            widthMm - 2 * sight.marginMm(),
-            sight.heightMm() - 2 * sight.marginMm() - Furniture.HEIGHT_MM)
+    return series.stream()
+        .filter(
+            scale -> {
+              Extent ground = sight.ground().apply(scale);
+              return scale.millimetres(new Length(ground.widthMetres())) <= widthMm + 1e-9
+                  && scale.millimetres(new Length(ground.heightMetres()))
+                      <= sight.heightMm() - Furniture.HEIGHT_MM + 1e-9;
+            })
+        .findFirst()
         .orElse(series.get(series.size() - 1));
   }
 
@@ -93,6 +111,25 @@ public final class SitePictures {
 
   /** The plan of the whole site. */
   public PlanPicture site(String id, String description) {
+    return best(first -> site(id, description, first));
+  }
+
+  /**
+   * Draws again while names find no room, those first that found none. Of all tries the one that
+   * names the most is taken.
+   */
+  private static PlanPicture best(Function<List<String>, PlanPicture> draw) {
+    PlanPicture best = draw.apply(List.of());
+    List<String> first = best.unnamed();
+    for (int time = 1; time < MOST_TIMES && !best.unnamed().isEmpty(); time++) {
+      PlanPicture again = draw.apply(first);
+      best = again.unnamed().size() < best.unnamed().size() ? again : best;
+      first = Stream.concat(again.unnamed().stream(), first.stream()).distinct().toList();
+    }
+    return best;
+  }
+
+  private PlanPicture site(String id, String description, List<String> first) {
     boolean alone = !isSplit();
     Sight sight = alone ? both() : site();
     DrawingScale scale = scale(sight);
@@ -100,7 +137,7 @@ public final class SitePictures {
     draw(view, alone);
     PlanLabels labels = new PlanLabels(view, content, words, SIZE);
     if (alone) {
-      labels.marks();
+      labels.marks(first);
       labels.sizes();
     }
     labels.ties();
@@ -115,33 +152,35 @@ public final class SitePictures {
 
   /** The plan of the figure, where it gets one of its own. */
   public Optional<PlanPicture> marking(String id, String description) {
-    if (!isSplit()) {
-      return Optional.empty();
-    }
+    return isSplit()
+        ? Optional.of(best(first -> marking(id, description, first)))
+        : Optional.empty();
+  }
+
+  private PlanPicture marking(String id, String description, List<String> first) {
     DrawingScale scale = scale(figure());
     PlanView view = view(figure(), scale);
     draw(view, true);
     PlanLabels labels = new PlanLabels(view, content, words, SIZE);
-    labels.marks();
+    labels.marks(first);
     labels.sizes();
     labels.ties();
     labels.features();
     labels.lotLines();
     labels.heaps();
-    return Optional.of(new PlanPicture(finish(view, id, description), scale, labels.unnamed()));
+    return new PlanPicture(finish(view, id, description), scale, labels.unnamed());
   }
 
   private PlanView view(Sight sight, DrawingScale scale) {
-    double shownMm = scale.millimetres(new Length(sight.extent().heightMetres()));
+    Extent ground = sight.ground().apply(scale);
+    double shownMm = scale.millimetres(new Length(ground.heightMetres()));
     double height =
-        Math.min(
-            sight.heightMm(),
-            Math.max(LEAST_HEIGHT_MM, shownMm + 2 * sight.marginMm() + Furniture.HEIGHT_MM));
+        Math.min(sight.heightMm(), Math.max(LEAST_HEIGHT_MM, shownMm + Furniture.HEIGHT_MM));
     Canvas canvas = new Canvas(widthMm, height, lettering);
     ClipWindow window =
         new ClipWindow(1, Furniture.HEIGHT_MM + 1, canvas.widthMm() - 1, canvas.heightMm() - 1);
     Spot middle = new Spot(canvas.widthMm() / 2, (Furniture.HEIGHT_MM + canvas.heightMm()) / 2);
-    return new PlanView(canvas, new PlanFrame(sight.extent().centre(), middle, scale), window);
+    return new PlanView(canvas, new PlanFrame(ground.centre(), middle, scale), window);
   }
 
   private void draw(PlanView view, boolean baseline) {
