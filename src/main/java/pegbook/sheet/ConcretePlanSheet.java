@@ -20,7 +20,7 @@ import pegbook.packet.Packet;
  * @param title the sheet's title
  * @param lead what is bought, in a sentence
  * @param totals sums over the holes
- * @param holes one row for each hole
+ * @param holes one row for each hole, or for all holes that have the same figures
  * @param sum the last row
  * @param working the numbers of the workings behind the columns
  * @param backfill what goes round tubes from the bottom; empty when there are none
@@ -56,7 +56,23 @@ public record ConcretePlanSheet(
       String above,
       String poured,
       String bags,
-      String minutes) {}
+      String minutes) {
+    /** The same figures for some marks. */
+    private HoleRow of(List<String> marks, Writing writing) {
+      String names = writing.formats().names(marks);
+      String each = writing.texts().say("concrete-plan.each", Map.of("holes", names));
+      return new HoleRow(
+          marks.size() == 1 ? names : each,
+          gravel,
+          standing,
+          area,
+          below,
+          above,
+          poured,
+          bags,
+          minutes);
+    }
+  }
 
   /** Makes the sheet. */
   public static ConcretePlanSheet of(Packet packet, Writing writing) {
@@ -66,7 +82,7 @@ public record ConcretePlanSheet(
         writing.texts().say("concrete-plan.title"),
         words.lead(),
         totals(plan, writing),
-        plan.fills().stream().map(fill -> row(fill, writing)).toList(),
+        rows(plan.fills(), writing),
         sum(plan.totals(), writing),
         working(packet, writing),
         words.backfill(),
@@ -107,10 +123,21 @@ public record ConcretePlanSheet(
     return new Total(writing.texts().say("concrete-plan.total." + key), value);
   }
 
-  private static HoleRow row(Fill fill, Writing writing) {
+  /** Fifty holes alike would be fifty rows to compare; they are one. */
+  private static List<HoleRow> rows(List<Fill> fills, Writing writing) {
+    Map<HoleRow, List<String>> alike = new LinkedHashMap<>();
+    for (Fill fill : fills) {
+      alike.computeIfAbsent(row("", fill, writing), any -> new ArrayList<>()).add(fill.mark());
+    }
+    return alike.entrySet().stream()
+        .map(same -> same.getKey().of(same.getValue(), writing))
+        .toList();
+  }
+
+  private static HoleRow row(String mark, Fill fill, Writing writing) {
     Formats formats = writing.formats();
     return new HoleRow(
-        fill.mark(),
+        mark,
         some(fill.gravelLoose(), writing),
         formats.size(fill.standing()),
         area(fill, formats),

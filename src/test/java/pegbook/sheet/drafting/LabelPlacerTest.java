@@ -2,6 +2,7 @@ package pegbook.sheet.drafting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -68,6 +69,49 @@ class LabelPlacerTest {
       canvas.keepFree(new Plate(at, 2, 2, 0));
       assertThat(placer.place(Wording.bold("S" + i, 9), at, 3, 90 - 6 * i)).as("S%d", i).isTrue();
     }
+  }
+
+  @Test
+  void namesOfPlacesCloseTogetherAreNearestTheirOwnOrHaveLeaders() {
+    Canvas canvas = new Canvas(120, 120, LETTERING);
+    List<Spot> places = new ArrayList<>();
+    for (int i = 0; i < 24; i++) {
+      places.add(Spots.towards(new Spot(60, 60), 15 * i, 14));
+    }
+    LabelPlacer placer = new LabelPlacer(canvas).among(places);
+    List<Spot> named = new ArrayList<>();
+    for (int i = 0; i < places.size(); i++) {
+      if (placer.place(Wording.bold("S" + (i + 1), 9), places.get(i), 1.5, 15 * i)) {
+        named.add(places.get(i));
+      }
+    }
+    Drawing drawing = canvas.drawing("d", "names");
+    List<Plate> plates = plates(drawing);
+    assertThat(plates).hasSameSizeAs(named).hasSizeGreaterThan(20);
+    assertThat(leaders(drawing)).isNotEmpty();
+    for (int i = 0; i < plates.size(); i++) {
+      Plate plate = plates.get(i);
+      Spot own = named.get(i);
+      boolean led = leaders(drawing).stream().anyMatch(line -> leads(line, own, plate));
+      assertThat(led || places.stream().allMatch(place -> isNearer(plate, own, place)))
+          .as("name %d", i)
+          .isTrue();
+    }
+  }
+
+  private static List<Element.Line> leaders(Drawing drawing) {
+    return drawing.elements().stream()
+        .filter(Element.Line.class::isInstance)
+        .map(Element.Line.class::cast)
+        .toList();
+  }
+
+  private static boolean leads(Element.Line line, Spot from, Plate to) {
+    return Spots.distanceMm(line.from(), from) < 1.5 && to.distanceMm(line.to()) < 1;
+  }
+
+  private static boolean isNearer(Plate plate, Spot own, Spot other) {
+    return other.equals(own) || plate.distanceMm(own) + 0.9 < plate.distanceMm(other);
   }
 
   private static List<Plate> plates(Drawing drawing) {
