@@ -31,6 +31,19 @@ final class Equations {
       this.metres = metres;
     }
 
+    /** The row of the distance between two points at their places. */
+    static Row between(Unknowns unknowns, String from, Point fromAt, String to, Point toAt) {
+      double metres = fromAt.distanceTo(toAt).metres();
+      double east = metres > 0 ? (toAt.east() - fromAt.east()) / metres : 0;
+      double north = metres > 0 ? (toAt.north() - fromAt.north()) / metres : 0;
+      return new Row(
+          new int[] {
+            unknowns.east(from), unknowns.north(from), unknowns.east(to), unknowns.north(to)
+          },
+          new double[] {-east, -north, east, north},
+          metres);
+    }
+
     /** The distance between the places. */
     double metres() {
       return metres;
@@ -95,18 +108,8 @@ final class Equations {
   }
 
   private Row row(TapedDistance distance) {
-    Point from = place(distance.from());
-    Point to = place(distance.to());
-    double metres = from.distanceTo(to).metres();
-    double east = metres > 0 ? (to.east() - from.east()) / metres : 0;
-    double north = metres > 0 ? (to.north() - from.north()) / metres : 0;
-    return new Row(
-        new int[] {
-          unknowns.east(distance.from()), unknowns.north(distance.from()),
-          unknowns.east(distance.to()), unknowns.north(distance.to())
-        },
-        new double[] {-east, -north, east, north},
-        metres);
+    return Row.between(
+        unknowns, distance.from(), place(distance.from()), distance.to(), place(distance.to()));
   }
 
   private Point place(String name) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import pegbook.geometry.Point;
+import pegbook.measure.Length;
 
 /**
  * Tests what may be wrong with a network whose points were all meant to be somewhere.
@@ -22,47 +23,67 @@ import pegbook.geometry.Point;
  * distances and the cofactors Q of the points.
  */
 public final class Suppositions {
-  private final Network network;
+  private final List<TapedDistance> taped;
   private final Map<String, Point> meant = new LinkedHashMap<>();
-  private final Unknowns unknowns;
-  private final Equations equations;
+  private final List<Equations.Row> rows;
   private final double[][] cofactors;
+  private final double[][] placeCofactors;
+  private final Unknowns unknowns;
 
   /** C⁻¹ y. */
   private final double[] pulls;
 
   private final double weightedSquares;
 
-  private Suppositions(Network network) {
-    this.network = network;
-    network.points().forEach(point -> meant.put(point.name(), point.start()));
-    this.unknowns = new Unknowns(network.points());
-    this.equations = new Equations(network, unknowns, meant);
-    NormalEquations normal = NormalEquations.of(equations, unknowns, Datum.held(), network, meant);
+  private Suppositions(Network places, List<TapedDistance> taped) {
+    this.taped = List.copyOf(taped);
+    places.points().forEach(point -> meant.put(point.name(), point.start()));
+    this.unknowns = new Unknowns(places.points());
+    List<TapedDistance> exact = places.distances().stream().map(this::asMeant).toList();
+    List<TapedDistance> all = new ArrayList<>(exact);
+    all.addAll(taped);
+    this.placeCofactors = normal(new Network(places.points(), exact)).cofactors();
+    Network both = new Network(places.points(), all);
+    Equations equations = new Equations(both, unknowns, meant);
+    this.rows = equations.rows().subList(exact.size(), all.size());
+    NormalEquations normal = normal(both);
     this.cofactors = normal.cofactors();
     double[] change = normal.solve(equations.rightSide());
-    this.pulls = new double[network.distances().size()];
+    this.pulls = new double[taped.size()];
     double sum = 0;
     for (int i = 0; i < pulls.length; i++) {
-      pulls[i] = weight(i) * (difference(i) - equations.rows().get(i).times(change));
+      pulls[i] = weight(i) * (difference(i) - rows.get(i).times(change));
       sum += pulls[i] * difference(i);
     }
     this.weightedSquares = sum;
   }
 
+  private NormalEquations normal(Network network) {
+    return NormalEquations.of(
+        new Equations(network, unknowns, meant), unknowns, Datum.held(), network, meant);
+  }
+
+  private TapedDistance asMeant(TapedDistance distance) {
+    Length length = meant(distance.from()).distanceTo(meant(distance.to()));
+    return new TapedDistance(distance.from(), distance.to(), length, distance.deviation());
+  }
+
   /**
    * Prepares the tests.
    *
-   * @param network every point {@linkplain NetworkPoint#expected expected} or fixed
-   * @throws IllegalArgumentException when a point is not
+   * @param places where the points were meant to be, every one {@linkplain NetworkPoint#expected
+   *     expected} or fixed, and the distances by which they were set out; of these only the
+   *     deviations count, as a point stands where it was put
+   * @param taped the distances measured afterwards
+   * @throws IllegalArgumentException when nothing is expected of a point or a distance ends at none
    */
-  public static Suppositions of(Network network) {
-    for (NetworkPoint point : network.points()) {
+  public static Suppositions of(Network places, List<TapedDistance> taped) {
+    for (NetworkPoint point : places.points()) {
       if (point.expected().isEmpty() && point.freedom() != NetworkPoint.Freedom.FIXED) {
         throw new IllegalArgumentException("nothing is expected of " + point.name());
       }
     }
-    return new Suppositions(network);
+    return new Suppositions(places, taped);
   }
 
   /** Weighted sum of squares when nothing is supposed to be wrong. */
@@ -72,33 +93,28 @@ public final class Suppositions {
 
   /** Measured less meant, metres. */
   public double difference(int distance) {
-    return network.distances().get(distance).length().metres()
-        - equations.rows().get(distance).metres();
+    return measured(distance) - rows.get(distance).metres();
   }
 
   /** Variance of {@link #difference} when nothing is wrong, square metres. */
   public double variance(int distance) {
-    TapedDistance taped = network.distances().get(distance);
-    double deviation = taped.deviation().metres();
-    return deviation * deviation + placeVariance(taped.from(), taped.to());
+    return 1 / weight(distance) + rows.get(distance).throughMatrix(placeCofactors);
   }
 
-  /** Variance of the distance between two points as they were meant, square metres. */
+  /** Variance of the distance between two points as they were set out, square metres. */
   public double placeVariance(String first, String second) {
-    Point from = meant(first);
-    Point to = meant(second);
-    double sum = 0;
-    for (NetworkPoint point : network.points()) {
-      if (point.name().equals(first) || point.name().equals(second)) {
-        double along =
-            point
-                .expected()
-                .map(spread -> spread.deviationAlong(from.azimuthTo(to)).metres())
-                .orElse(0.0);
-        sum += along * along;
-      }
-    }
-    return sum;
+    return Equations.Row.between(unknowns, first, meant(first), second, meant(second))
+        .throughMatrix(placeCofactors);
+  }
+
+  /** How far a point may stand off where it was meant to be, the frame of the others held. */
+  public Spread placeSpread(String name) {
+    int east = unknowns.east(name);
+    int north = unknowns.north(name);
+    return east < 0 || north < 0
+        ? Spread.NONE
+        : new Spread(
+            placeCofactors[east][east], placeCofactors[east][north], placeCofactors[north][north]);
   }
 
   /** Redundancy number of a distance: how much of an error in it shows in its own residual. */
@@ -138,10 +154,7 @@ public final class Suppositions {
    */
   public Shift elsewhere(String name) {
     List<Integer> own =
-        IntStream.range(0, pulls.length)
-            .filter(i -> network.distances().get(i).ends(name))
-            .boxed()
-            .toList();
+        IntStream.range(0, pulls.length).filter(i -> taped.get(i).ends(name)).boxed().toList();
     return new PointSearch(this, meant(name), own).best();
   }
 
@@ -155,13 +168,12 @@ public final class Suppositions {
 
   /** Where the other end of a distance was meant to be. */
   Point otherEnd(int distance, Point end) {
-    TapedDistance taped = network.distances().get(distance);
-    Point from = meant(taped.from());
-    return from.equals(end) ? meant(taped.to()) : from;
+    Point from = meant(taped.get(distance).from());
+    return from.equals(end) ? meant(taped.get(distance).to()) : from;
   }
 
   double measured(int distance) {
-    return network.distances().get(distance).length().metres();
+    return taped.get(distance).length().metres();
   }
 
   double pull(int distance) {
@@ -170,14 +182,13 @@ public final class Suppositions {
 
   /** An element of C⁻¹. */
   double jointWeight(int first, int second) {
-    double through =
-        equations.rows().get(first).throughMatrix(cofactors, equations.rows().get(second));
+    double through = rows.get(first).throughMatrix(cofactors, rows.get(second));
     double own = first == second ? weight(first) : 0;
     return own - weight(first) * through * weight(second);
   }
 
   private double weight(int distance) {
-    double deviation = network.distances().get(distance).deviation().metres();
+    double deviation = taped.get(distance).deviation().metres();
     return 1 / (deviation * deviation);
   }
 
