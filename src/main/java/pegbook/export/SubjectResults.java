@@ -18,6 +18,7 @@ final class SubjectResults {
     json.object("tapes", content -> tapes(content, packet.tapeTable()));
     json.object("markAccuracy", content -> MarkAccuracyResults.write(content, packet));
     json.object("safePegs", content -> PegResults.write(content, packet.safePegs()));
+    json.object("asMarked", content -> AsMarkedResults.write(content, packet.asMarked()));
     json.object("site", content -> site(content, packet.sitePlan()));
     json.quantity(
         "datumLineAboveBenchmarkMetres", packet.depthTargets().datum().map(DatumLine::height));

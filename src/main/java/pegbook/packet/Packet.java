@@ -2,6 +2,7 @@ package pegbook.packet;
 
 import java.util.Comparator;
 import java.util.List;
+import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DepthTargets;
@@ -32,6 +33,7 @@ import pegbook.job.Job;
  * @param tapeCorrections what slope and heat do to the tapes
  * @param markAccuracy how good each mark is
  * @param safePegs pegs outside the diggings, from which marks are found again
+ * @param asMarked what the distances between painted marks say
  * @param depthTargets how deep each hole goes, and why
  * @param levels what a stick reads from the datum line
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
@@ -51,6 +53,7 @@ public record Packet(
     TapeCorrections tapeCorrections,
     MarkAccuracy markAccuracy,
     SafePegs safePegs,
+    AsMarked asMarked,
     DepthTargets depthTargets,
     Levels levels,
     DigSchedule digSchedule,
@@ -71,6 +74,7 @@ public record Packet(
         tapeCorrections,
         markAccuracy,
         safePegs,
+        asMarked,
         depthTargets,
         levels,
         digSchedule,

@@ -2,6 +2,8 @@ package pegbook.packet;
 
 import java.util.List;
 import java.util.stream.Stream;
+import pegbook.calc.asmarked.AsMarked;
+import pegbook.calc.asmarked.AsMarkedCalculator;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.concreteplan.ConcretePlanCalculator;
 import pegbook.calc.dayplan.DayPlan;
@@ -53,6 +55,9 @@ public final class Packets {
     TapeTable tapeTable = TapeTableCalculator.calculate(job, placement);
     TapeCorrections tapeCorrections =
         TapeCorrectionsCalculator.calculate(job, placement, tapeTable.pairs());
+    AsMarked asMarked =
+        AsMarkedCalculator.calculate(
+            job, placement, tapeTable.baseline().first(), tapeTable.baseline().second());
     DepthTargets depthTargets = DepthTargetsCalculator.calculate(job, placement);
     List<Hole> holes = depthTargets.holes();
     Levels levels = LevelsCalculator.calculate(job, placement, holes, depthTargets.datum());
@@ -79,6 +84,7 @@ public final class Packets {
         tapeCorrections,
         markAccuracy,
         safePegs,
+        asMarked,
         depthTargets,
         levels,
         digSchedule,

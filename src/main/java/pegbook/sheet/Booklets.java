@@ -53,6 +53,7 @@ public final class Booklets {
     sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
     sheets.put("tapeTable", Optional.of(TapeTableSheet.of(packet, writing)));
     sheets.put("safePegs", SafePegsSheet.of(packet, writing));
+    sheets.put("asMarked", asMarked());
     sheets.put("levels", levels());
     sheets.put("markAccuracy", Optional.of(MarkAccuracySheet.of(packet, writing)));
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
@@ -72,6 +73,7 @@ public final class Booklets {
     sheets.put("cover", Optional.of(CoverSheet.of(packet, writing)));
     sheets.put("findings", Optional.of(FindingsSheet.of(packet, writing)));
     sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
+    sheets.put("asMarked", asMarked());
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
@@ -87,6 +89,12 @@ public final class Booklets {
     Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
     sheets.put("day", Optional.of(DaySheet.of(packet, writing, day)));
     return booklet("day-" + day.number(), "day", words, sheets, dayStrip);
+  }
+
+  private Optional<AsMarkedSheet> asMarked() {
+    return packet.asMarked().isTaped()
+        ? Optional.of(AsMarkedSheet.of(packet, writing))
+        : Optional.empty();
   }
 
   private Optional<LevelsSheet> levels() {

@@ -28,6 +28,7 @@ public final class Texts {
           "site-plan",
           "placement",
           "tape-table",
+          "as-marked",
           "tape-corrections",
           "mark-accuracy",
           "safe-pegs",

@@ -55,6 +55,16 @@ public record AsMarked(
     return !rows.isEmpty() || !doubled.isEmpty();
   }
 
+  /** By how much a suspect must be ahead of all others to be named. */
+  public double leadNeeded() {
+    return TestLevels.lead();
+  }
+
+  /** How many times as likely it must make the readings as the next suspect does. */
+  public double oddsNeeded() {
+    return TestLevels.ODDS;
+  }
+
   /** The same with what the reader must act on. */
   AsMarked with(List<Finding> more) {
     return new AsMarked(

@@ -3,7 +3,6 @@ package pegbook.calc.asmarked;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import pegbook.calc.asmarked.AsMarked.Doubled;
 import pegbook.calc.asmarked.AsMarked.Further;
@@ -65,14 +64,23 @@ final class AsMarkedFindings {
   void unclear(Reason reason, List<Suspect> tied, List<Further> further, List<Pair> again) {
     List<String> tapes = new ArrayList<>(further.stream().map(tape -> tape.pair().name()).toList());
     again.stream().map(Pair::name).filter(name -> !tapes.contains(name)).forEach(tapes::add);
-    String id = "as-marked-" + reason.name().toLowerCase(Locale.ROOT).replace('_', '-');
     all.add(
-        finding(Finding.Kind.ASK, id)
+        finding(Finding.Kind.ASK, idOf(reason))
             .about(marksOf(tied))
             .with("suspects", Argument.of(tied.stream().map(Suspect::name).limit(6).toList()))
             .with(
                 "tapes",
                 tapes.isEmpty() ? Argument.entry("as-marked.tape-all-again") : Argument.of(tapes)));
+  }
+
+  private static String idOf(Reason reason) {
+    return switch (reason) {
+      case BASELINE_ONLY -> "as-marked-baseline-only";
+      case ONE_REDUNDANCY -> "as-marked-one-redundancy";
+      case TWO_TAPES -> "as-marked-two-tapes";
+      case EQUAL -> "as-marked-equal";
+      case SEVERAL -> "as-marked-several";
+    };
   }
 
   private static List<String> marksOf(List<Suspect> suspects) {

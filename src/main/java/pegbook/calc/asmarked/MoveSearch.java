@@ -23,8 +23,8 @@ import pegbook.measure.Rounding;
  * mark, and to the left or right as one looks there.
  */
 final class MoveSearch {
-  /** Two ways must cross at 30° or more, so that neither step grows long. */
-  private static final double LEAST_CROSSING = 0.5 - 1e-9;
+  /** Sine of 45°, at which two ways must cross at least, so that neither step grows long. */
+  private static final double LEAST_CROSSING = 0.7071067811865476 - 1e-9;
 
   private static final int MOST_TAPES = 3;
 
