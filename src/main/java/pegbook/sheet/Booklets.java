@@ -55,6 +55,7 @@ public final class Booklets {
     sheets.put("safePegs", SafePegsSheet.of(packet, writing));
     sheets.put("asMarked", asMarked());
     sheets.put("levels", levels());
+    sheets.put("swingSketches", Optional.of(SwingSketchesSheet.of(packet, writing)));
     sheets.put("markAccuracy", Optional.of(MarkAccuracySheet.of(packet, writing)));
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("daySheets", Optional.of(DaySheets.of(packet, writing)));

@@ -30,6 +30,7 @@ public final class Texts {
           "tape-table",
           "as-marked",
           "tape-corrections",
+          "swing-sketches",
           "mark-accuracy",
           "safe-pegs",
           "depth-targets",
