@@ -108,7 +108,7 @@ public record MarkAccuracySheet(
           words.say("mark-accuracy.title"),
           lead(),
           picture.drawing(),
-          words.say("mark-accuracy.picture.caption", Map.of("times", times(picture))),
+          caption(picture),
           meaning(),
           rows(),
           words.tape(accuracy.tape(), accuracy.tolerance()),
@@ -122,8 +122,12 @@ public record MarkAccuracySheet(
           pegged ? pegTapes(accuracy.pegged().orElseThrow()) : List.of());
     }
 
-    private String times(AccuracyPicture picture) {
-      return words.writing().formats().count(picture.times());
+    private String caption(AccuracyPicture picture) {
+      Map<String, String> times = Map.of("times", words.writing().formats().count(picture.times()));
+      boolean all =
+          accuracy.marks().stream().allMatch(mark -> AccuracyPicture.hasOval(accuracy, mark));
+      return words.say(
+          all ? "mark-accuracy.picture.caption" : "mark-accuracy.picture.caption-some", times);
     }
 
     private String lead() {

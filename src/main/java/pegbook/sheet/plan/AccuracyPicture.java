@@ -48,6 +48,10 @@ public record AccuracyPicture(Drawing drawing, int times) {
   private static final double LARGEST_MM = 12;
 
   private static final double SHARE_OF_GAP = 0.42;
+
+  /** An oval that reaches beyond this many circles is left out: it would hide the others. */
+  private static final double MOST_CIRCLES = 4;
+
   private static final double[] STEPS = {1, 2, 3, 4, 5, 6, 8};
 
   /** Line of an oval, of the tolerance, of the baseline. */
@@ -102,7 +106,7 @@ public record AccuracyPicture(Drawing drawing, int times) {
       Spot at = spot(mark.mark());
       canvas.dot(at, DOT_MM);
       canvas.circle(at, millimetres(accuracy.tolerance()), TOLERANCE);
-      if (mark.verdict() != Verdict.NOT_TOLD && mark.ellipse().semiMajor().metres() > 0) {
+      if (hasOval(accuracy, mark) && mark.ellipse().semiMajor().metres() > 0) {
         canvas.path(oval(at, mark), true, OVAL);
       }
       canvas.keepFree(new Plate(at, DOT_MM + 0.4, DOT_MM + 0.4, 0));
@@ -197,6 +201,12 @@ public record AccuracyPicture(Drawing drawing, int times) {
         canvas.drawing("mark-accuracy-picture", description.apply(whole)), whole);
   }
 
+  /** Whether a mark's oval is drawn. */
+  public static boolean hasOval(MarkAccuracy accuracy, MarkError mark) {
+    return mark.verdict() != Verdict.NOT_TOLD
+        && mark.radius().dividedBy(accuracy.tolerance()) <= MOST_CIRCLES;
+  }
+
   private static Extent marks(Placement placement) {
     return Extent.of(placement.marks().stream().map(PlacedMark::at).toList());
   }
@@ -207,7 +217,7 @@ public record AccuracyPicture(Drawing drawing, int times) {
   private static double times(Placement placement, MarkAccuracy accuracy, PlanFrame frame) {
     Length largest =
         accuracy.marks().stream()
-            .filter(mark -> mark.verdict() != Verdict.NOT_TOLD)
+            .filter(mark -> hasOval(accuracy, mark))
             .map(MarkError::radius)
             .reduce(accuracy.tolerance(), Length::max);
     double room = Math.min(LARGEST_MM, SHARE_OF_GAP * frame.millimetres(leastGap(placement)));
