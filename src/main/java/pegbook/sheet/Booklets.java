@@ -57,8 +57,6 @@ public final class Booklets {
     sheets.put("levels", levels());
     sheets.put("swingSketches", Optional.of(SwingSketchesSheet.of(packet, writing)));
     sheets.put("markAccuracy", Optional.of(MarkAccuracySheet.of(packet, writing)));
-    sheets.put("safePegs", SafePegsSheet.of(packet, writing));
-    sheets.put("levels", levels());
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("daySheets", Optional.of(DaySheets.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
