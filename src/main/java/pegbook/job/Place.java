@@ -10,6 +10,7 @@ import pegbook.measure.Angle;
  * @param latitude degrees north
  * @param longitude degrees east
  * @param timeZone name of the civil time zone
+ * @param declination how far a compass points off true north
  * @param authority the local building authority, as the packet names it
  * @param parcel the land it stands on
  * @param permit what is known of the permit, in the owner's words
@@ -20,6 +21,7 @@ public record Place(
     Optional<Angle> latitude,
     Optional<Angle> longitude,
     Optional<String> timeZone,
+    Optional<Declination> declination,
     Optional<String> authority,
     Optional<String> parcel,
     Optional<String> permit,

@@ -110,6 +110,7 @@ public final class SiteJob {
             latitude,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             authority,
             Optional.empty(),
             permit,
