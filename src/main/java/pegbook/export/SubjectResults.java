@@ -23,6 +23,7 @@ final class SubjectResults {
     json.quantity(
         "datumLineAboveBenchmarkMetres", packet.depthTargets().datum().map(DatumLine::height));
     json.list("holes", packet.depthTargets().holes(), ResultsJson::hole);
+    json.object("trueNorth", content -> NorthResults.write(content, packet.trueNorth()));
     json.object("levels", content -> LevelResults.levels(content, packet.levels()));
     json.object(
         "tapeCorrections", content -> LevelResults.corrections(content, packet.tapeCorrections()));

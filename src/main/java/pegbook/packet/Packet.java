@@ -17,6 +17,7 @@ import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.tapecorrections.TapeCorrections;
 import pegbook.calc.tapetable.TapeTable;
+import pegbook.calc.truenorth.TrueNorth;
 import pegbook.figures.Finding;
 import pegbook.figures.Placement;
 import pegbook.figures.Result;
@@ -34,6 +35,7 @@ import pegbook.job.Job;
  * @param markAccuracy how good each mark is
  * @param safePegs pegs outside the diggings, from which marks are found again
  * @param asMarked what the distances between painted marks say
+ * @param trueNorth how true north is found
  * @param depthTargets how deep each hole goes, and why
  * @param levels what a stick reads from the datum line
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
@@ -54,6 +56,7 @@ public record Packet(
     MarkAccuracy markAccuracy,
     SafePegs safePegs,
     AsMarked asMarked,
+    TrueNorth trueNorth,
     DepthTargets depthTargets,
     Levels levels,
     DigSchedule digSchedule,
@@ -75,6 +78,7 @@ public record Packet(
         markAccuracy,
         safePegs,
         asMarked,
+        trueNorth,
         depthTargets,
         levels,
         digSchedule,

@@ -33,6 +33,8 @@ import pegbook.calc.tapecorrections.TapeCorrections;
 import pegbook.calc.tapecorrections.TapeCorrectionsCalculator;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.calc.tapetable.TapeTableCalculator;
+import pegbook.calc.truenorth.TrueNorth;
+import pegbook.calc.truenorth.TrueNorthCalculator;
 import pegbook.figures.Diggings;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
@@ -58,6 +60,7 @@ public final class Packets {
     AsMarked asMarked =
         AsMarkedCalculator.calculate(
             job, placement, tapeTable.baseline().first(), tapeTable.baseline().second());
+    TrueNorth trueNorth = TrueNorthCalculator.calculate(job, placement);
     DepthTargets depthTargets = DepthTargetsCalculator.calculate(job, placement);
     List<Hole> holes = depthTargets.holes();
     Levels levels = LevelsCalculator.calculate(job, placement, holes, depthTargets.datum());
@@ -85,6 +88,7 @@ public final class Packets {
         markAccuracy,
         safePegs,
         asMarked,
+        trueNorth,
         depthTargets,
         levels,
         digSchedule,

@@ -33,6 +33,7 @@ public final class Texts {
           "swing-sketches",
           "mark-accuracy",
           "safe-pegs",
+          "true-north",
           "depth-targets",
           "levels",
           "dig-schedule",

@@ -98,5 +98,38 @@ final class MadeSite {
     if (chance.often(0.5)) {
       job.putObject("concrete").put("bag", imperial ? "60 lb" : "40 kg");
     }
+    // What follows came later: drawn last, it leaves the jobs as they were.
+    if (job.get("floor") instanceof ObjectNode floor && chance.often(0.7)) {
+      floor.put("top", written.length(chance.between(500, 2000)));
+      if (chance.often(0.5)) {
+        floor.put("buildUp", written.length(chance.between(150, 450)));
+      }
+    }
+    if (chance.often(0.7)) {
+      onEarth(job.get("place") instanceof ObjectNode place ? place : job.putObject("place"));
+    }
+  }
+
+  /** Both hemispheres, the tropics and beyond the polar circle. */
+  private static final List<List<String>> PLACES =
+      List.of(
+          List.of("44.9 deg", "-91.4 deg", "America/Chicago"),
+          List.of("61.1 deg", "10.4 deg", "Europe/Oslo"),
+          List.of("-43.5 deg", "172.6 deg", "Pacific/Auckland"),
+          List.of("12 deg", "-86.2 deg", "America/Managua"),
+          List.of("78.2 deg", "15.6 deg", "Arctic/Longyearbyen"),
+          List.of("-77.8 deg", "166.7 deg", "Antarctica/McMurdo"));
+
+  private void onEarth(ObjectNode place) {
+    List<String> where = chance.oneOf(PLACES);
+    place.put("latitude", where.get(0)).put("longitude", where.get(1));
+    place.put("timeZone", where.get(2));
+    if (chance.often(0.5)) {
+      place
+          .putObject("declination")
+          .put("value", chance.oneOf(List.of("-14.5 deg", "3.2 deg", "57 deg")))
+          .put("from", "the geological survey's page for the nearest town")
+          .put("date", chance.oneOf(List.of("2020-01-01", "2027-03-01")));
+    }
   }
 }

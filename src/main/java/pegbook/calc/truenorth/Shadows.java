@@ -37,8 +37,11 @@ record Shadows(UnitSystem units, SunClock clock, Length radius) {
   /** Two shadows must stand at least so far apart; common practice. */
   private static final double LEAST_BETWEEN = 40;
 
-  /** Equal shadows are marked so many hours before and after noon, the first that serves. */
-  private static final double[] HOURS = {3, 2.5, 2, 1.5};
+  /** Equal shadows are tried so many hours before and after noon; the most exact are taken. */
+  private static final double[] HOURS = {4, 3.5, 3, 2.5, 2, 1.5};
+
+  /** Worse than this a shadow gives no more than a hand compass, degrees. */
+  private static final double MOST_ERROR = 2;
 
   private static final double TOLERANCE = 1e-6;
 
@@ -119,8 +122,7 @@ record Shadows(UnitSystem units, SunClock clock, Length radius) {
             "",
             List.of(
                 rate.result(), TrueNorth.CLOCK_MINUTES, zenith.result(), in(mark()), in(pole())));
-    Working off =
-        new Working(formulas().noonOff(), "", List.of(in(radius), error.result()));
+    Working off = new Working(formulas().noonOff(), "", List.of(in(radius), error.result()));
     workings.addAll(noon.sun().workings());
     workings.addAll(List.of(noon.clock(), zenith, shadow, rate, error, off));
     return new NoonShadow(
@@ -159,46 +161,55 @@ record Shadows(UnitSystem units, SunClock clock, Length radius) {
         && pair.first().altitudeDegrees() <= 90 - LEAST_ZENITH + TOLERANCE;
   }
 
-  private Optional<Pair> pair(LocalDate date) {
-    Noon noon = clock.noon(date);
-    for (double hours : HOURS) {
-      Pair pair = pair(noon, hours);
-      if (serves(pair)) {
-        return Optional.of(pair);
-      }
-    }
-    return Optional.empty();
-  }
-
   /** Two equal shadows of a day; nothing where the sun stands too low or too near overhead. */
   Optional<EqualShadows> equal(LocalDate date, List<Working> workings) {
-    return pair(date).map(pair -> equal(date, pair, workings));
+    Noon noon = clock.noon(date);
+    Optional<Pair> best = Optional.empty();
+    double least = MOST_ERROR;
+    for (double hours : HOURS) {
+      Pair pair = pair(noon, hours);
+      double error = serves(pair) ? equalError(pair, drift(pair)).result() : least;
+      if (error < least - TOLERANCE) {
+        least = error;
+        best = Optional.of(pair);
+      }
+    }
+    return best.map(pair -> equal(date, pair, workings));
+  }
+
+  private Working drift(Pair pair) {
+    return new Working(
+        TrueNorthFormulas.drift(),
+        "",
+        List.of(
+            pair.before().declinationDegrees(),
+            pair.after().declinationDegrees(),
+            clock.site().latitudeDegrees(),
+            pair.hours() * 15));
+  }
+
+  private Working equalError(Pair pair, Working drift) {
+    return new Working(
+        formulas().equalError(),
+        "",
+        List.of(
+            drift.result(),
+            pair.first().altitudeDegrees(),
+            turnPerHeight(pair),
+            in(mark()),
+            in(pole())));
   }
 
   private EqualShadows equal(LocalDate date, Pair pair, List<Working> workings) {
-    Working drift =
-        new Working(
-            TrueNorthFormulas.drift(),
-            "",
-            List.of(
-                pair.before().declinationDegrees(),
-                pair.after().declinationDegrees(),
-                clock.site().latitudeDegrees(),
-                pair.hours() * 15));
-    double altitude = pair.first().altitudeDegrees();
-    Working error =
-        new Working(
-            formulas().equalError(),
-            "",
-            List.of(drift.result(), altitude, turnPerHeight(pair), in(mark()), in(pole())));
-    Working off =
-        new Working(formulas().equalOff(), "", List.of(in(radius), error.result()));
+    Working drift = drift(pair);
+    Working error = equalError(pair, drift);
+    Working off = new Working(formulas().equalOff(), "", List.of(in(radius), error.result()));
     workings.addAll(List.of(drift, error, off));
     return new EqualShadows(
         date,
         time(pair.before().at()),
         time(pair.after().at()),
-        shadow(90 - altitude).asLength(),
+        shadow(90 - pair.first().altitudeDegrees()).asLength(),
         Angle.ofDegrees(SunFormulas.turn(pair.first().azimuthDegrees() + 180)),
         Angle.ofDegrees(SunFormulas.turn(pair.second().azimuthDegrees() + 180)),
         drift.asAngle(),

@@ -8,9 +8,9 @@ import pegbook.measure.Unit;
 import pegbook.published.Citation;
 
 /**
- * Where the sun stands: the low-precision method, good to 0.01° between 1900 and 2100 (its author's
- * word). Angles in degrees. Time is taken as universal time; the minute or so by which ephemeris
- * time is ahead of it moves the sun by under 0.001°.
+ * Where the sun stands: the low-precision method, good to 0.01° between 1900 and 2100 by its
+ * author's word, to 0.02° against a full algorithm. Angles in degrees. Time is taken as universal
+ * time; the minute or so by which ephemeris time is ahead of it moves the sun by under 0.001°.
  */
 final class SunFormulas {
   private static final Citation SUN = new Citation("astronomical-algorithms", "chapter 25");
