@@ -53,8 +53,8 @@ public final class Booklets {
     sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
     sheets.put("tapeTable", Optional.of(TapeTableSheet.of(packet, writing)));
     sheets.put("safePegs", SafePegsSheet.of(packet, writing));
-    sheets.put("asMarked", asMarked());
     sheets.put("trueNorth", trueNorth());
+    sheets.put("asMarked", asMarked());
     sheets.put("levels", levels());
     sheets.put("swingSketches", Optional.of(SwingSketchesSheet.of(packet, writing)));
     sheets.put("markAccuracy", Optional.of(MarkAccuracySheet.of(packet, writing)));
@@ -96,6 +96,9 @@ public final class Booklets {
   private Optional<AsMarkedSheet> asMarked() {
     return packet.asMarked().isTaped()
         ? Optional.of(AsMarkedSheet.of(packet, writing))
+        : Optional.empty();
+  }
+
   private Optional<TrueNorthSheet> trueNorth() {
     return TrueNorthSheet.isWanted(packet)
         ? Optional.of(TrueNorthSheet.of(packet, writing))
