@@ -130,7 +130,7 @@ final class PageEngine extends PDFGraphicsStreamEngine {
     marks.push(
         number >= 0 && depth == 0
             ? tree.over(getPage(), number)
-            : List.of(new Tag(tag == null ? "" : tag.getName(), 0)));
+            : List.of(new Tag(tag == null ? "" : tag.getName(), 0, 0)));
   }
 
   @Override

@@ -33,10 +33,11 @@ final class TagTree {
   }
 
   private void walk(PDStructureNode node, List<Tag> path) {
+    int place = 0;
     for (Object kid : node.getKids()) {
       if (kid instanceof PDStructureElement element) {
         List<Tag> longer = new ArrayList<>(path);
-        longer.add(new Tag(element.getStandardStructureType(), ++elements));
+        longer.add(new Tag(element.getStandardStructureType(), ++elements, place++));
         walk(element, List.copyOf(longer));
       } else if (kid instanceof PDMarkedContentReference reference) {
         PDPage page = reference.getPage() == null ? pageOf(node) : reference.getPage();
