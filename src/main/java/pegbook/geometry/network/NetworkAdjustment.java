@@ -95,7 +95,7 @@ public final class NetworkAdjustment {
 
   /** A step smaller than this, metres, is rest. */
   private static double rest(double span) {
-    return Math.max(1e-10, span * 1e-14);
+    return Math.max(1e-9, span * 1e-13);
   }
 
   private static double span(Map<String, Point> places) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.exception.MathIllegalArgumentException;
 import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -25,13 +26,13 @@ final class NormalEquations {
 
   private final Optional<CholeskyDecomposition> factors;
   private final double[] scale;
-  private final Optional<RealMatrix> constraint;
+  private final Optional<Constraint> constraint;
   private final int defect;
 
   private NormalEquations(
       Optional<CholeskyDecomposition> factors,
       double[] scale,
-      Optional<RealMatrix> constraint,
+      Optional<Constraint> constraint,
       int defect) {
     this.factors = factors;
     this.scale = scale;
@@ -90,10 +91,31 @@ final class NormalEquations {
   }
 
   /**
-   * What takes the open motions G out of a solution: 1 − G (GᵀB)⁻¹ GᵀB, B picking the unknowns over
-   * which the changes are to be least.
+   * What takes the open motions G out of a solution: 1 − G H with H = (GᵀB)⁻¹ GᵀB, B picking the
+   * unknowns over which the changes are to be least. Both are narrow, so this costs next to
+   * nothing.
+   *
+   * @param motions G
+   * @param through H
    */
-  private static Optional<RealMatrix> constraint(
+  private record Constraint(RealMatrix motions, RealMatrix through) {
+    double[] applied(double[] solved) {
+      double[] out = motions.operate(through.operate(solved));
+      for (int i = 0; i < solved.length; i++) {
+        out[i] = solved[i] - out[i];
+      }
+      return out;
+    }
+
+    /** From both sides. */
+    RealMatrix applied(RealMatrix cofactors) {
+      RealMatrix once = cofactors.subtract(motions.multiply(through.multiply(cofactors)));
+      RealMatrix across = once.multiplyTransposed(through);
+      return once.subtract(across.multiplyTransposed(motions));
+    }
+  }
+
+  private static Optional<Constraint> constraint(
       List<RealVector> open, Unknowns unknowns, Datum datum, Network network) {
     if (open.isEmpty() || !(datum instanceof Datum.Inner inner)) {
       return Optional.empty();
@@ -107,13 +129,11 @@ final class NormalEquations {
         picked.setEntry(j, i, over[i] ? open.get(j).getEntry(i) : 0);
       }
     }
-    RealMatrix within = picked.multiply(motions);
-    if (!new LUDecomposition(within, 1e-12).getSolver().isNonSingular()) {
+    DecompositionSolver within = new LUDecomposition(picked.multiply(motions), 1e-12).getSolver();
+    if (!within.isNonSingular()) {
       throw new IllegalArgumentException("the points named do not hold the frame: " + inner.over());
     }
-    RealMatrix through = new LUDecomposition(within).getSolver().solve(picked);
-    return Optional.of(
-        MatrixUtils.createRealIdentityMatrix(unknowns.count()).subtract(motions.multiply(through)));
+    return Optional.of(new Constraint(motions, within.solve(picked)));
   }
 
   private static boolean[] over(Datum.Inner inner, Unknowns unknowns, Network network) {
@@ -156,7 +176,7 @@ final class NormalEquations {
     for (int i = 0; i < solved.length; i++) {
       solved[i] *= scale[i];
     }
-    return constraint.map(matrix -> matrix.operate(solved)).orElse(solved);
+    return constraint.map(some -> some.applied(solved)).orElse(solved);
   }
 
   /** The cofactors of the unknowns: their covariances, the deviations put in being right. */
@@ -170,9 +190,6 @@ final class NormalEquations {
         inverse.multiplyEntry(i, j, scale[i] * scale[j]);
       }
     }
-    return constraint
-        .map(matrix -> matrix.multiply(inverse).multiply(matrix.transpose()))
-        .orElse(inverse)
-        .getData();
+    return constraint.map(some -> some.applied(inverse)).orElse(inverse).getData();
   }
 }
