@@ -242,7 +242,7 @@ public record SafePegsSheet(
 
     private String side(boolean left, Compass wind) {
       String word = say("compass." + wind.name().toLowerCase(Locale.ROOT).replace('_', '-'));
-      return say(left ? "tape-table.side.left" : "tape-table.side.right", Map.of("wind", word));
+      return say(left ? "safe-pegs.side.left" : "safe-pegs.side.right", Map.of("wind", word));
     }
 
     private FindRow find(Find find) {
@@ -253,7 +253,7 @@ public record SafePegsSheet(
           tape(find.second()),
           side(find.left(), find.side()),
           find.weak() ? say("tape-table.weak", Map.of("angle", angle)) : angle,
-          find.check().map(this::tape).orElse(say("tape-table.none")));
+          find.check().map(this::tape).orElse(say("safe-pegs.nothing")));
     }
 
     private String weakest() {

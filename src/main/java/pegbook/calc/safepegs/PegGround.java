@@ -1,5 +1,6 @@
 package pegbook.calc.safepegs;
 
+import java.util.ArrayList;
 import java.util.List;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
@@ -17,8 +18,8 @@ final class PegGround {
   private final Placement placement;
   private final List<Hole> holes;
   private final List<SpoilHeap> heaps;
-  private final List<CartPath> paths;
   private final PegRules rules;
+  private final List<Strip> taken = new ArrayList<>();
   private final double floorReachMetres;
   private final double slackMetres;
 
@@ -39,7 +40,6 @@ final class PegGround {
     this.placement = placement;
     this.holes = List.copyOf(holes);
     this.heaps = List.copyOf(heaps);
-    this.paths = List.copyOf(paths);
     this.rules = rules;
     this.slackMetres = 2 * job.layout().tape().division().metres();
     this.floorReachMetres =
@@ -47,6 +47,25 @@ final class PegGround {
             .mapToDouble(corner -> Point.ORIGIN.distanceTo(corner).metres())
             .max()
             .orElse(0);
+    take(paths);
+  }
+
+  /** Holes, heaps, cart paths and the benchmark, each with what a peg keeps from it. */
+  private void take(List<CartPath> paths) {
+    for (Hole hole : holes) {
+      taken.add(around(hole.centre(), hole.diameter().times(0.5).plus(rules.hole())));
+    }
+    for (SpoilHeap heap : heaps) {
+      taken.add(around(heap.centre(), heap.radius().plus(rules.heap())));
+    }
+    for (CartPath path : paths) {
+      taken.add(Strip.along(path.along(), path.width().metres() / 2 + slackMetres));
+    }
+    job.ground().benchmark().ifPresent(mark -> taken.add(around(mark.at(), rules.feature())));
+  }
+
+  private Strip around(Point centre, Length kept) {
+    return Strip.round(centre, kept.metres() + slackMetres);
   }
 
   /** True when a peg may stand there. */
@@ -56,38 +75,21 @@ final class PegGround {
 
   /** True when a peg may stand there until the floor comes. */
   boolean isFreeUnderTheFloor(Point place) {
-    return isOffTheDiggings(place)
-        && isOffThePaths(place)
-        && isOnTheLot(place)
-        && job.site().features().stream().allMatch(feature -> isOff(feature, place))
-        && job.ground()
-            .benchmark()
-            .filter(mark -> !isClear(mark.at().distanceTo(place), rules.feature()))
-            .isEmpty();
+    for (Strip strip : taken) {
+      if (strip.covers(place)) {
+        return false;
+      }
+    }
+    return isOnTheLot(place)
+        && job.site().features().stream().allMatch(feature -> isOff(feature, place));
   }
 
   private boolean isClear(Length distance, Length needed) {
     return distance.metres() >= needed.metres() + slackMetres;
   }
 
-  private boolean isOffTheDiggings(Point place) {
-    return holes.stream()
-            .allMatch(
-                hole ->
-                    isClear(
-                        hole.centre().distanceTo(place),
-                        hole.diameter().times(0.5).plus(rules.hole())))
-        && heaps.stream()
-            .allMatch(
-                heap -> isClear(heap.centre().distanceTo(place), heap.radius().plus(rules.heap())));
-  }
-
-  private boolean isOffThePaths(Point place) {
-    return paths.stream()
-        .allMatch(path -> isClear(path.along().distanceTo(place), path.width().times(0.5)));
-  }
-
-  private boolean isOffTheFloor(Point place) {
+  /** True when a place is as far outside the floor as a peg should be. */
+  boolean isOffTheFloor(Point place) {
     return isOffTheFloor(place, rules.floor().plus(new Length(slackMetres)));
   }
 

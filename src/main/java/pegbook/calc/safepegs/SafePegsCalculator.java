@@ -106,7 +106,11 @@ public final class SafePegsCalculator {
     }
     boolean enough =
         ofStrings.allSeen() && (!any.allSeen() || ofStrings.cost() <= ALMOST * any.cost());
-    for (int place : (enough ? ofStrings : any).places()) {
+    List<Integer> taped = (enough ? ofStrings : any).places();
+    if (taped.size() < 2) {
+      return drafts;
+    }
+    for (int place : taped) {
       if (place < own) {
         drafts.set(place, drafts.get(place).fromHere());
       } else {

@@ -54,12 +54,14 @@ record Sight(List<Feature> features, List<SpoilHeap> heaps, PegRules rules) {
   }
 
   private Optional<Obstacle> blockedByHeap(Point from, Point to, Length height) {
-    Segment way = new Segment(from, to);
-    return heaps.stream()
-        .filter(heap -> heap.height().isMoreThan(height))
-        .filter(heap -> way.distanceTo(heap.centre()).isLessThan(blockingRadius(heap, height)))
-        .findFirst()
-        .map(heap -> new Obstacle(true, heap.holes()));
+    Strip way = Strip.along(new Segment(from, to), 0);
+    for (SpoilHeap heap : heaps) {
+      if (heap.height().isMoreThan(height)
+          && way.isNearer(heap.centre(), blockingRadius(heap, height).metres())) {
+        return Optional.of(new Obstacle(true, heap.holes()));
+      }
+    }
+    return Optional.empty();
   }
 
   /** How far from its centre a cone is higher than a height. */

@@ -24,7 +24,7 @@ import pegbook.measure.Rounding;
  * @param tooMany how many pegs strings over every centre would take, where that is too many; else 0
  */
 record StringPlan(StringCover cover, LinePegs pegs, int tooMany) {
-  private static final int MOST_RINGS = 16;
+  private static final int MOST_RINGS = 6;
 
   /**
    * With more pegs than this only strings over whole rows are worth their pegs: common practice.
@@ -32,6 +32,10 @@ record StringPlan(StringCover cover, LinePegs pegs, int tooMany) {
   static final int MOST_PEGS = 60;
 
   private static final double LENGTH_WEIGHT = 0.01;
+  private static final double RING_STEP_METRES = 1e-3;
+
+  /** Two chords of a circle cross at a right angle on it when they lie so far from its centre. */
+  private static final double SQUARE_SHARE = 0.7071;
 
   static StringPlan of(PegSite site) {
     return new Search(site).best();
@@ -78,18 +82,25 @@ record StringPlan(StringCover cover, LinePegs pegs, int tooMany) {
       return best;
     }
 
-    /** Lines equally far from the centre, the largest groups first. */
+    /** Lines equally far from the centre: large groups, those that cross most squarely first. */
     private List<List<Integer>> rings() {
       Map<Long, List<Integer>> rings = new TreeMap<>();
       for (int line = 0; line < lines.size(); line++) {
         double offset = Math.abs(lines.get(line).axis().offsetMetres(Point.ORIGIN));
-        long step = Rounding.NEAREST.steps(offset, 1e-3);
+        long step = Rounding.NEAREST.steps(offset, RING_STEP_METRES);
         rings.computeIfAbsent(step, key -> new ArrayList<>()).add(line);
       }
-      return rings.values().stream()
-          .filter(ring -> ring.size() >= Math.max(3, site.marks().size() / 3))
-          .sorted(Comparator.comparingInt((List<Integer> ring) -> -ring.size()))
+      double reach =
+          site.marks().stream()
+              .mapToDouble(mark -> Point.ORIGIN.distanceTo(mark).metres())
+              .max()
+              .orElse(0);
+      long square = Rounding.NEAREST.steps(reach * SQUARE_SHARE, RING_STEP_METRES);
+      return rings.entrySet().stream()
+          .filter(ring -> ring.getValue().size() >= Math.max(3, site.marks().size() / 3))
+          .sorted(Comparator.comparingLong(ring -> Math.abs(ring.getKey() - square)))
           .limit(MOST_RINGS)
+          .map(Map.Entry::getValue)
           .toList();
     }
 

@@ -1,7 +1,6 @@
 package pegbook.calc.safepegs;
 
 import java.util.Optional;
-import java.util.function.Predicate;
 import pegbook.geometry.Point;
 
 /**
@@ -30,24 +29,26 @@ record Strung(MarkLine line, double before, double after) {
           .filter(this::isClear);
     }
 
-    /** Outside the floor where that works, else under it. */
+    /**
+     * Past an end by whole steps, as near to the hole as a peg may stand; outside the floor where
+     * that works, else under it.
+     */
     private Optional<Double> past(MarkLine line, boolean last) {
-      return past(line, last, site.ground()::isFree)
-          .or(() -> past(line, last, site.ground()::isFreeUnderTheFloor));
-    }
-
-    /** Past an end by whole steps, as near to the hole as a peg may stand. */
-    private Optional<Double> past(MarkLine line, boolean last, Predicate<Point> free) {
+      Optional<Double> under = Optional.empty();
       double step = site.rules().step().metres();
       double hole = site.holeRadiusMetres(line.end(last)) + site.rules().hole().metres();
       for (int steps = (int) Math.ceil(hole / step - 1e-9);
           steps * step <= site.rules().beyond().metres() + 1e-9;
           steps++) {
-        if (free.test(line.past(last, site.marks(), steps * step))) {
-          return Optional.of(steps * step);
+        Point place = line.past(last, site.marks(), steps * step);
+        if (site.ground().isFreeUnderTheFloor(place)) {
+          if (site.ground().isOffTheFloor(place)) {
+            return Optional.of(steps * step);
+          }
+          under = under.isPresent() ? under : Optional.of(steps * step);
         }
       }
-      return Optional.empty();
+      return under;
     }
 
     boolean isClear(Strung strung) {
