@@ -28,6 +28,8 @@ final class SubjectResults {
     json.object(
         "tapeCorrections", content -> LevelResults.corrections(content, packet.tapeCorrections()));
     json.object("digging", content -> digging(content, packet.digSchedule()));
+    json.object("footingLoads", content -> FootingResults.loads(content, packet.footingLoads()));
+    json.object("bearing", content -> FootingResults.bearing(content, packet.bearing()));
     if (!packet.pierStiffness().piers().isEmpty()) {
       json.object("piers", content -> PierResults.write(content, packet.pierStiffness()));
     }

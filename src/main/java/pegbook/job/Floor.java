@@ -1,5 +1,6 @@
 package pegbook.job;
 
+import java.util.Locale;
 import java.util.Optional;
 import pegbook.measure.Length;
 import pegbook.measure.Pressure;
@@ -28,6 +29,11 @@ public record Floor(
     HUT,
     PUBLIC,
     ASSEMBLY,
-    SCHOOL
+    SCHOOL;
+
+    /** As the words name it: lower case, hyphens. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
   }
 }

@@ -1,5 +1,7 @@
 package pegbook.job;
 
+import java.util.Locale;
+
 /** Classes of soil, as a spade and a hand tell them apart. */
 public enum Soil {
   ROCK,
@@ -13,5 +15,10 @@ public enum Soil {
   SANDY_CLAY,
   CLAY,
   PEAT,
-  FILL
+  FILL;
+
+  /** As tables and words name it: lower case, hyphens. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
 }

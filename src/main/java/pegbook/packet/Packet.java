@@ -3,10 +3,12 @@ package pegbook.packet;
 import java.util.Comparator;
 import java.util.List;
 import pegbook.calc.asmarked.AsMarked;
+import pegbook.calc.bearing.Bearing;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.digschedule.DigSchedule;
+import pegbook.calc.footingloads.FootingLoads;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.pierstiffness.PierStiffness;
@@ -39,6 +41,8 @@ import pegbook.job.Job;
  * @param depthTargets how deep each hole goes, and why
  * @param levels what a stick reads from the datum line
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
+ * @param footingLoads what the supports carry
+ * @param bearing the footings against the ground
  * @param pierStiffness how still the piers stand, and how clear of the floor
  * @param concretePlan what fills the holes
  * @param steelPlan what stands in the concrete
@@ -60,6 +64,8 @@ public record Packet(
     DepthTargets depthTargets,
     Levels levels,
     DigSchedule digSchedule,
+    FootingLoads footingLoads,
+    Bearing bearing,
     PierStiffness pierStiffness,
     ConcretePlan concretePlan,
     SteelPlan steelPlan,
@@ -83,6 +89,8 @@ public record Packet(
         levels,
         digSchedule,
         dayPlan,
+        footingLoads,
+        bearing,
         pierStiffness,
         concretePlan,
         steelPlan,

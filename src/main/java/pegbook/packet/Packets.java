@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.asmarked.AsMarkedCalculator;
+import pegbook.calc.bearing.Bearing;
+import pegbook.calc.bearing.BearingCalculator;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.concreteplan.ConcretePlanCalculator;
 import pegbook.calc.dayplan.DayPlan;
@@ -12,6 +14,8 @@ import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.depthtargets.DepthTargetsCalculator;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigScheduleCalculator;
+import pegbook.calc.footingloads.FootingLoads;
+import pegbook.calc.footingloads.FootingLoadsCalculator;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.levels.LevelsCalculator;
 import pegbook.calc.markaccuracy.MarkAccuracy;
@@ -67,6 +71,8 @@ public final class Packets {
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
     SafePegs safePegs = SafePegsCalculator.calculate(job, placement, holes, digSchedule.heaps());
     SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, holes, digSchedule.heaps());
+    FootingLoads footingLoads = FootingLoadsCalculator.calculate(job, placement, holes);
+    Bearing bearing = BearingCalculator.calculate(job, holes, footingLoads.loads());
     MarkAccuracy markAccuracy =
         MarkAccuracyCalculator.calculate(
             job, placement, tapeTable.swings(), new Diggings(holes, digSchedule.heaps()));
@@ -92,6 +98,8 @@ public final class Packets {
         depthTargets,
         levels,
         digSchedule,
+        footingLoads,
+        bearing,
         pierStiffness,
         concretePlan,
         steelPlan,

@@ -60,6 +60,7 @@ public final class Booklets {
     sheets.put("markAccuracy", Optional.of(MarkAccuracySheet.of(packet, writing)));
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("daySheets", Optional.of(DaySheets.of(packet, writing)));
+    sheets.put("footings", Optional.of(FootingsSheet.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
     sheets.put("safetyNotes", Optional.of(SafetyNotesSheet.of(packet, writing)));
@@ -77,6 +78,7 @@ public final class Booklets {
     sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
     sheets.put("asMarked", asMarked());
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
+    sheets.put("footings", Optional.of(FootingsSheet.of(packet, writing)));
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));

@@ -102,6 +102,11 @@ public record SitePlanSheet(
     return new Maker(packet, writing).sheet();
   }
 
+  /** The words that every plan of the ground shares. */
+  static PlanWords planWords(Packet packet, Writing writing) {
+    return new Maker(packet, writing).planWords();
+  }
+
   private record Maker(Packet packet, Writing writing) {
     SitePlanSheet sheet() {
       PlanContent content = PlanContent.of(packet);

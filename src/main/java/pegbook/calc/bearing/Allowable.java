@@ -1,7 +1,6 @@
 package pegbook.calc.bearing;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import pegbook.job.AllowablePressure;
 import pegbook.job.Ground;
@@ -44,7 +43,7 @@ public record Allowable(
 
   /** The published value of the soil that the job names. */
   static Optional<SoilBearing> published(Ground ground) {
-    return SoilBearing.find(ground.soil().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    return SoilBearing.find(ground.soil().id());
   }
 
   private static Allowable given(AllowablePressure given) {

@@ -3,7 +3,6 @@ package pegbook.calc.bearing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import pegbook.calc.bearing.Bearing.Check;
 import pegbook.calc.bearing.Bearing.Footing;
@@ -137,8 +136,7 @@ record BearingFindings(Job job, Optional<Allowable> allowable, List<Footing> foo
   }
 
   private Argument soil() {
-    String name = job.ground().soil().name().toLowerCase(Locale.ROOT);
-    return Argument.entry("soil." + name.replace('_', '-'));
+    return Argument.entry("soil." + job.ground().soil().id());
   }
 
   private Optional<Finding> narrow() {

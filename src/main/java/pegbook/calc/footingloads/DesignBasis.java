@@ -2,7 +2,6 @@ package pegbook.calc.footingloads;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import pegbook.calc.footingloads.FootingLoads.Pressures;
 import pegbook.calc.footingloads.FootingLoads.Taken;
@@ -21,7 +20,7 @@ final class DesignBasis {
     List<BasisLine> lines = new ArrayList<>();
     lines.add(BasisLine.notGiven("code"));
     lines.add(
-        known("use", job.floor().map(Floor::use).map(use -> Argument.entry("use." + name(use)))));
+        known("use", job.floor().map(Floor::use).map(use -> Argument.entry("use." + use.id()))));
     lines.add(BasisLine.notGiven("occupancy"));
     lines.add(load("dead", pressures.dead()));
     lines.add(load("live", pressures.live()));
@@ -35,7 +34,7 @@ final class DesignBasis {
   }
 
   private static void ground(Ground ground, List<BasisLine> lines) {
-    String soil = name(ground.soil());
+    String soil = ground.soil().id();
     lines.add(BasisLine.job("soil", Argument.entry("soil." + soil)));
     SoilWeight weight = SoilWeight.find(soil);
     lines.add(
@@ -63,9 +62,5 @@ final class DesignBasis {
 
   private static BasisLine known(String item, Optional<Argument> value) {
     return value.map(some -> BasisLine.job(item, some)).orElseGet(() -> BasisLine.notGiven(item));
-  }
-
-  private static String name(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

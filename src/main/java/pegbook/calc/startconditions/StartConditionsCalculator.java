@@ -26,7 +26,6 @@ import pegbook.published.SafetyLimit;
 public final class StartConditionsCalculator {
   private static final Citation UTILITIES_FIRST = new Citation("cfr-1926", "1926.651(b)");
   private static final Citation PRESCRIPTIVE_SCOPE = new Citation("irc", "R101.2");
-  private static final Citation BEARING = new Citation("irc", "R401.4");
 
   private StartConditionsCalculator() {}
 
@@ -45,10 +44,8 @@ public final class StartConditionsCalculator {
     if (!job.place().isUnitedStates()) {
       findings.add(otherCountry(job.place().country()));
     }
-    findings.add(bearing(job, holes));
     crew(job).ifPresent(findings::add);
     issueDate(job).ifPresent(findings::add);
-    loads(job.floor()).ifPresent(findings::add);
     return new StartConditions(findings);
   }
 
@@ -152,32 +149,6 @@ public final class StartConditionsCalculator {
         .with("country", Argument.words(country));
   }
 
-  private static Finding bearing(Job job, List<Hole> holes) {
-    List<String> marks = holes.stream().map(Hole::mark).toList();
-    return job.ground()
-        .allowablePressure()
-        .map(
-            pressure ->
-                Finding.of(
-                        Kind.ASK,
-                        "bearing-not-checked",
-                        "ground.allowablePressure",
-                        Decider.ENGINEER,
-                        BEARING)
-                    .with("pressure", Argument.of(pressure.value()))
-                    .with("from", Argument.words(pressure.from())))
-        .orElseGet(
-            () ->
-                Finding.of(
-                    Kind.ASK,
-                    "bearing-not-given",
-                    "ground.allowablePressure",
-                    Decider.ENGINEER,
-                    BEARING))
-        .with("holes", Argument.of(holes.size()))
-        .about(marks);
-  }
-
   private static Optional<Finding> crew(Job job) {
     return job.crew().people() > 1
         ? Optional.empty()
@@ -196,22 +167,6 @@ public final class StartConditionsCalculator {
                 "issued",
                 Decider.OWNER,
                 Citation.COMMON_PRACTICE));
-  }
-
-  private static Optional<Finding> loads(Optional<Floor> floor) {
-    boolean given =
-        floor
-            .filter(
-                some ->
-                    some.live().isPresent()
-                        || some.dead().isPresent()
-                        || some.groundSnow().isPresent())
-            .isPresent();
-    return given
-        ? Optional.of(
-            Finding.of(
-                Kind.NOTE, "loads-not-used", "floor", Decider.OWNER, Citation.COMMON_PRACTICE))
-        : Optional.empty();
   }
 
   private static Length deepest(List<Hole> holes) {

@@ -16,11 +16,9 @@ import pegbook.figures.Argument;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
-import pegbook.job.AllowablePressure;
 import pegbook.job.Floor;
 import pegbook.job.UtilityMarking;
 import pegbook.measure.Length;
-import pegbook.measure.Pressure;
 import pegbook.testing.SiteJob;
 
 class StartConditionsCalculatorTest {
@@ -52,8 +50,8 @@ class StartConditionsCalculatorTest {
   }
 
   @Test
-  void aSettledJobLeavesOnlyTheQuestionOfBearing() {
-    assertThat(findings(site -> {})).extracting(Finding::id).containsExactly("bearing-not-given");
+  void aSettledJobLeavesNoQuestion() {
+    assertThat(findings(site -> {})).isEmpty();
   }
 
   @Test
@@ -135,25 +133,9 @@ class StartConditionsCalculatorTest {
             "use-not-given",
             "authority-not-named",
             "permit-not-known",
-            "bearing-not-given",
             "crew-of-one",
             "issue-date-missing");
     assertThat(findings).noneMatch(finding -> finding.kind() == Kind.STOP);
-  }
-
-  @Test
-  void aGivenPressureIsStillNotChecked() {
-    Finding finding =
-        only(
-            findings(
-                site ->
-                    site.pressure =
-                        Optional.of(
-                            new AllowablePressure(Pressure.ofPsf(1500), true, "county table"))),
-            "bearing-not-checked");
-    assertThat(finding.kind()).isEqualTo(Kind.ASK);
-    assertThat(finding.subjects()).containsExactly("S1", "P1");
-    assertThat(finding.arguments()).containsEntry("from", Argument.words("county table"));
   }
 
   @Test
@@ -161,19 +143,5 @@ class StartConditionsCalculatorTest {
     Finding finding = only(findings(site -> site.country = "NO"), "rules-of-another-country");
     assertThat(finding.kind()).isEqualTo(Kind.ASK);
     assertThat(finding.arguments()).containsEntry("country", Argument.words("NO"));
-  }
-
-  @Test
-  void loadsThatNothingUsesAreNoted() {
-    Floor loaded =
-        new Floor(
-            Floor.Use.PRIVATE_DECK,
-            Optional.of(Pressure.ofPsf(40)),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
-    assertThat(only(findings(site -> site.floor = Optional.of(loaded)), "loads-not-used").kind())
-        .isEqualTo(Kind.NOTE);
   }
 }
