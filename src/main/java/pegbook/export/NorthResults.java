@@ -50,6 +50,7 @@ final class NorthResults {
         .quantity("shadowMetres", equal.shadow())
         .quantity("firstShadowRadians", equal.firstShadow())
         .quantity("secondShadowRadians", equal.secondShadow())
+        .quantity("swingMetres", equal.swing())
         .quantity("driftRadians", equal.drift())
         .quantity("errorRadians", equal.error())
         .quantity("offMetres", equal.off());

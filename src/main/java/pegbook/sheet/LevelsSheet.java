@@ -3,6 +3,7 @@ package pegbook.sheet;
 import java.util.List;
 import pegbook.packet.Packet;
 import pegbook.sheet.drawing.Drawing;
+import pegbook.sheet.section.GroundProfile;
 
 /**
  * Levels: the datum line, what a stick reads from it, the posts of a level floor.
@@ -90,13 +91,14 @@ public record LevelsSheet(
   public static LevelsSheet of(Packet packet, Writing writing) {
     LevelsWords words = new LevelsWords(packet, packet.levels(), writing);
     LevelsTables tables = new LevelsTables(packet, packet.levels(), writing);
+    GroundProfile.Pictures pictures = tables.pictures();
     SlopeWords slope = new SlopeWords(packet, packet.tapeCorrections(), writing);
     return new LevelsSheet(
         writing.texts().say("levels.title"),
         words.lead(),
         words.steps(),
-        tables.pictures().drawings(),
-        words.caption(tables.pictures().scale()),
+        pictures.drawings(),
+        words.caption(pictures),
         tables.rows(),
         tables.working(),
         words.unknown(),

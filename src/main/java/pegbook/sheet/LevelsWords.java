@@ -15,7 +15,7 @@ import pegbook.measure.Length;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
 import pegbook.packet.Packet;
-import pegbook.sheet.drafting.DrawingScale;
+import pegbook.sheet.section.GroundProfile;
 
 /** The sentences of the levels. */
 record LevelsWords(Packet packet, Levels levels, Writing writing) {
@@ -74,8 +74,9 @@ record LevelsWords(Packet packet, Levels levels, Writing writing) {
     return steps;
   }
 
-  String caption(DrawingScale scale) {
-    return say("picture.caption", Map.of("scale", scale.text()));
+  String caption(GroundProfile.Pictures pictures) {
+    String key = pictures.readings() ? "picture.caption" : "picture.caption.narrow";
+    return say(key, Map.of("scale", pictures.scale().text()));
   }
 
   String unknown() {

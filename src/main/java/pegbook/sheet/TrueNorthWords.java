@@ -130,6 +130,7 @@ record TrueNorthWords(Packet packet, TrueNorth north, Writing writing) {
     values.put("before", minute(equal.before()));
     values.put("after", minute(equal.after()));
     values.put("shadow", formats().distance(equal.shadow()));
+    values.put("swing", formats().distance(equal.swing()));
     values.put("drift", degrees(equal.drift().abs()));
     return List.of(
         say("equal.first", values),

@@ -204,14 +204,17 @@ record Shadows(UnitSystem units, SunClock clock, Length radius) {
     Working drift = drift(pair);
     Working error = equalError(pair, drift);
     Working off = new Working(formulas().equalOff(), "", List.of(in(radius), error.result()));
-    workings.addAll(List.of(drift, error, off));
+    Length length = shadow(90 - pair.first().altitudeDegrees()).asLength();
+    Working swing = new Working(formulas().swing(), "", List.of(in(length), pair.between()));
+    workings.addAll(List.of(drift, error, off, swing));
     return new EqualShadows(
         date,
         time(pair.before().at()),
         time(pair.after().at()),
-        shadow(90 - pair.first().altitudeDegrees()).asLength(),
+        length,
         Angle.ofDegrees(SunFormulas.turn(pair.first().azimuthDegrees() + 180)),
         Angle.ofDegrees(SunFormulas.turn(pair.second().azimuthDegrees() + 180)),
+        swing.asLength(),
         drift.asAngle(),
         error.asAngle(),
         off.asLength());

@@ -127,6 +127,8 @@ public record TrueNorth(
    * @param shadow their length, about
    * @param firstShadow azimuth of the first shadow
    * @param secondShadow azimuth of the second
+   * @param swing the same tape from both marks, whose crossings lie on the north line; about as
+   *     long as the marks are apart
    * @param drift how far their middle misses north because the sun climbs or sinks meanwhile
    * @param error of the direction, drift included
    * @param off what that moves the farthest mark
@@ -138,6 +140,7 @@ public record TrueNorth(
       Length shadow,
       Angle firstShadow,
       Angle secondShadow,
+      Length swing,
       Angle drift,
       Angle error,
       Length off) {}

@@ -114,6 +114,22 @@ record TrueNorthFormulas(Unit unit) {
         n -> (n[1] - n[0]) / (2 * SunFormulas.cos(n[2]) * SunFormulas.sin(n[3])));
   }
 
+  /** As far as the marks of two equal shadows are apart. */
+  Formula swing() {
+    boolean imperial = unit == Unit.INCH;
+    double step = imperial ? 12 : 100;
+    return new Formula(
+        "true-north.swing",
+        imperial
+            ? "q = 2 · l · sin(β / 2), set up to whole feet"
+            : "q = 2 · l · sin(β / 2), set up to 100 mm",
+        List.of(length("l", "shadow-length"), new Symbol("β", "between-shadows", Unit.DEGREE)),
+        length("q", "shadow-swing"),
+        Citation.GEOMETRY,
+        "",
+        n -> Math.max(1, Rounding.UP.steps(2 * n[0] * SunFormulas.sin(n[1] / 2), step)) * step);
+  }
+
   /** How well two equal shadows give north. */
   Formula equalError() {
     return new Formula(

@@ -25,7 +25,7 @@ public final class NorthPicture {
   private static final double HEIGHT_MM = 84;
   private static final double CIRCLE_MM = 19;
   private static final double LINE_MM = 34;
-  private static final double PEG_MM = 30;
+  private static final double PEG_MM = 25;
 
   /**
    * Names in the picture, finished.

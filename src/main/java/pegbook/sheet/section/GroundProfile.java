@@ -85,8 +85,13 @@ public final class GroundProfile {
     }
   }
 
-  /** The drawings, and their scale of heights. */
-  public record Pictures(List<Drawing> drawings, DrawingScale scale) {
+  /**
+   * The drawings.
+   *
+   * @param scale of their heights
+   * @param readings true where readings stand under the names
+   */
+  public record Pictures(List<Drawing> drawings, DrawingScale scale, boolean readings) {
     public Pictures {
       drawings = List.copyOf(drawings);
     }
@@ -117,7 +122,7 @@ public final class GroundProfile {
   private record Range(double low, double high) {}
 
   /**
-   * Draws as many pictures as the marks need.
+   * Draws as many pictures as the marks need; none of marks of which no level is known.
    *
    * @param columns in the order of the marks; at least one with heights
    * @param id of the first drawing, without its number
@@ -140,10 +145,12 @@ public final class GroundProfile {
     List<Drawing> drawings = new ArrayList<>();
     for (int from = 0; from < columns.size(); from += each) {
       List<Column> part = columns.subList(from, Math.min(columns.size(), from + each));
-      GroundProfile profile = new GroundProfile(part, style, range, scale, wide);
-      drawings.add(profile.picture(id + "-" + (drawings.size() + 1), description));
+      if (part.stream().anyMatch(column -> column.hole().isPresent())) {
+        GroundProfile profile = new GroundProfile(part, style, range, scale, wide);
+        drawings.add(profile.picture(id + "-" + (drawings.size() + 1), description));
+      }
     }
-    return new Pictures(drawings, scale);
+    return new Pictures(drawings, scale, wide);
   }
 
   private static Range range(List<Column> columns, List<LevelLine> lines) {
