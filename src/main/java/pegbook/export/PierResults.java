@@ -59,6 +59,7 @@ final class PierResults {
         .flag("insideFloor", gap.inside())
         .quantity("toFloorEdgeMetres", gap.toEdge())
         .quantity("wantedMetres", gap.wanted())
-        .quantity("openingMetres", gap.opening());
+        .quantity("openingMetres", gap.opening())
+        .quantity("floorAboveGroundMetres", gap.floor());
   }
 }

@@ -61,6 +61,7 @@ public final class Booklets {
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("daySheets", Optional.of(DaySheets.of(packet, writing)));
     sheets.put("footings", Optional.of(FootingsSheet.of(packet, writing)));
+    sheets.put("pier", pier());
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
     sheets.put("safetyNotes", Optional.of(SafetyNotesSheet.of(packet, writing)));
@@ -79,6 +80,7 @@ public final class Booklets {
     sheets.put("asMarked", asMarked());
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
     sheets.put("footings", Optional.of(FootingsSheet.of(packet, writing)));
+    sheets.put("pier", pier());
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
@@ -110,6 +112,12 @@ public final class Booklets {
   private Optional<LevelsSheet> levels() {
     return LevelsSheet.isWanted(packet)
         ? Optional.of(LevelsSheet.of(packet, writing))
+        : Optional.empty();
+  }
+
+  private Optional<PierSheet> pier() {
+    return PierSheet.isWanted(packet)
+        ? Optional.of(PierSheet.of(packet, writing))
         : Optional.empty();
   }
 

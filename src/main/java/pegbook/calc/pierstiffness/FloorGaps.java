@@ -1,17 +1,41 @@
 package pegbook.calc.pierstiffness;
 
 import java.util.List;
+import java.util.Optional;
 import pegbook.calc.pierstiffness.PierStiffness.FloorGap;
 import pegbook.figures.Hole;
+import pegbook.figures.MarkKind;
 import pegbook.figures.Placement;
+import pegbook.job.Floor;
+import pegbook.job.Job;
 import pegbook.job.Pier;
 import pegbook.measure.Length;
 
 /** How far each pier's concrete stands from the edge of the floor, seen from above. */
 final class FloorGaps {
-  private FloorGaps() {}
+  private final Job job;
+  private final Placement placement;
+  private final List<Hole> holes;
 
-  static FloorGap of(Placement placement, Hole hole, Pier pier) {
+  private FloorGaps(Job job, Placement placement, List<Hole> holes) {
+    this.job = job;
+    this.placement = placement;
+    this.holes = holes;
+  }
+
+  /** One for each pier, in the order of the holes. */
+  static List<FloorGap> of(Job job, Placement placement, List<Hole> holes) {
+    FloorGaps gaps = new FloorGaps(job, placement, holes);
+    return holes.stream()
+        .flatMap(
+            hole ->
+                job.piers().stream()
+                    .filter(pier -> pier.id().equals(hole.mark()))
+                    .map(pier -> gaps.gap(hole, pier)))
+        .toList();
+  }
+
+  private FloorGap gap(Hole hole, Pier pier) {
     Length radius = hole.formAbove().times(0.5);
     Length fromEdge = placement.outline().distanceToEdge(hole.centre());
     return new FloorGap(
@@ -19,16 +43,24 @@ final class FloorGaps {
         placement.outline().contains(hole.centre()),
         fromEdge.minus(radius),
         pier.gap(),
-        hole.formAbove().plus(pier.gap().times(2)));
+        hole.formAbove().plus(pier.gap().times(2)),
+        job.floor().flatMap(Floor::top).map(walking -> above(hole, walking)));
   }
 
-  static List<FloorGap> of(Placement placement, List<Hole> holes, List<Pier> piers) {
-    return holes.stream()
-        .flatMap(
-            hole ->
-                piers.stream()
-                    .filter(pier -> pier.id().equals(hole.mark()))
-                    .map(pier -> of(placement, hole, pier)))
-        .toList();
+  /**
+   * The walking surface is stated above the highest ground under the floor. Where a level is not
+   * known, the ground counts as even.
+   */
+  private Length above(Hole pier, Length walking) {
+    List<Hole> supports = holes.stream().filter(hole -> hole.kind() == MarkKind.SUPPORT).toList();
+    Optional<Length> ground = pier.level();
+    boolean known =
+        ground.isPresent() && supports.stream().allMatch(hole -> hole.level().isPresent());
+    if (!known) {
+      return walking;
+    }
+    Length highest =
+        supports.stream().flatMap(hole -> hole.level().stream()).reduce(ground.get(), Length::max);
+    return walking.plus(highest.minus(ground.get()));
   }
 }

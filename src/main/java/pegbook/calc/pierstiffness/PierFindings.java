@@ -3,7 +3,6 @@ package pegbook.calc.pierstiffness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import pegbook.calc.pierstiffness.PierStiffness.AlikePiers;
 import pegbook.calc.pierstiffness.PierStiffness.FloorGap;
 import pegbook.calc.pierstiffness.PierStiffness.GroundModulus;
@@ -12,8 +11,6 @@ import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
 import pegbook.figures.Hole;
-import pegbook.figures.MarkKind;
-import pegbook.job.Floor;
 import pegbook.job.Job;
 import pegbook.measure.Count;
 import pegbook.measure.Force;
@@ -108,47 +105,25 @@ final class PierFindings {
 
   /** A pier inside the floor that does not come up through it. */
   private void endsUnder(FloorGap gap) {
-    Optional<Length> walking = job.floor().flatMap(Floor::top);
     Hole pier = hole(gap.mark());
-    if (walking.isEmpty()) {
-      return;
-    }
-    Length over = floorAbove(pier, walking.get());
-    if (pier.top().isMoreThan(over.plus(TOLERANCE))) {
-      return;
-    }
-    findings.add(
-        finding(
-                Kind.ASK,
-                "pier-under-floor",
-                "piers." + gap.mark() + ".top",
-                Decider.OWNER,
-                Citation.GEOMETRY)
-            .with("top", Argument.of(pier.top()))
-            .with("floor", Argument.of(over))
-            .about(List.of(gap.mark())));
+    gap.floor()
+        .filter(over -> !pier.top().isMoreThan(over.plus(TOLERANCE)))
+        .map(
+            over ->
+                finding(
+                        Kind.ASK,
+                        "pier-under-floor",
+                        "piers." + gap.mark() + ".top",
+                        Decider.OWNER,
+                        Citation.GEOMETRY)
+                    .with("top", Argument.of(pier.top()))
+                    .with("floor", Argument.of(over))
+                    .about(List.of(gap.mark())))
+        .ifPresent(findings::add);
   }
 
   private Hole hole(String mark) {
     return holes.stream().filter(hole -> hole.mark().equals(mark)).findFirst().orElseThrow();
-  }
-
-  /**
-   * Height of the walking surface above the ground at a pier: it is stated above the highest ground
-   * under the floor. Where a level is not known, the ground counts as even.
-   */
-  private Length floorAbove(Hole pier, Length walking) {
-    List<Hole> supports = holes.stream().filter(hole -> hole.kind() == MarkKind.SUPPORT).toList();
-    boolean known =
-        pier.level().isPresent() && supports.stream().allMatch(hole -> hole.level().isPresent());
-    if (!known) {
-      return walking;
-    }
-    Length highest =
-        supports.stream()
-            .map(hole -> hole.level().orElseThrow())
-            .reduce(pier.level().orElseThrow(), Length::max);
-    return walking.plus(highest.minus(pier.level().orElseThrow()));
   }
 
   /** Checks piers that are alike against the limits of the method. */

@@ -162,7 +162,13 @@ public record PierStiffness(
    *     the concrete
    * @param wanted clear distance that the job asks for
    * @param opening diameter of the opening that a floor round it needs
+   * @param floor height of the walking surface above the ground at the pier, where it is known
    */
   public record FloorGap(
-      String mark, boolean inside, Length toEdge, Length wanted, Length opening) {}
+      String mark,
+      boolean inside,
+      Length toEdge,
+      Length wanted,
+      Length opening,
+      Optional<Length> floor) {}
 }

@@ -35,7 +35,7 @@ public final class PierStiffnessCalculator {
     Steps steps = new Steps();
     GroundChoice choice = new GroundChoice(job, steps);
     GroundModulus ground = choice.choose();
-    List<FloorGap> gaps = FloorGaps.of(placement, holes, job.piers());
+    List<FloorGap> gaps = FloorGaps.of(job, placement, holes);
     PierFindings findings = new PierFindings(job, holes);
     List<AlikePiers> piers = new ArrayList<>();
     for (PierGroup group : PierGroup.of(holes, job.piers())) {
