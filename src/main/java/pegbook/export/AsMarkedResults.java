@@ -39,6 +39,9 @@ final class AsMarkedResults {
         .whole("degreesOfFreedom", test.distances())
         .number("limit", test.limit())
         .number("chance", test.chance())
+        .whole("suppositions", test.suppositions())
+        .number("explained", test.explained())
+        .number("explainedLimit", test.explainedLimit())
         .number("level", test.level())
         .flag("alarm", test.alarm());
   }

@@ -206,6 +206,12 @@ record AsMarkedWords(Packet packet, AsMarked found, Writing writing) {
                 ? say("test.chance.less", "chance", formats.count(1))
                 : say("test.chance.in", "chance", formats.number(perThousand, 0))),
         new AsMarkedSheet.Fact(
+            say("test.best", "count", formats.count(test.suppositions())),
+            formats.number(test.explained(), 1)),
+        new AsMarkedSheet.Fact(
+            say("test.best-limit", "chance", formats.number(test.level() / 2 * 100, 1)),
+            formats.number(test.explainedLimit(), 1)),
+        new AsMarkedSheet.Fact(
             say("test.alarm"),
             say("test.alarm.in", "chance", formats.number(test.level() * 100, 0))));
   }

@@ -168,11 +168,22 @@ public record AsMarked(
    * @param distances its degrees of freedom
    * @param limit that it stays under when nothing is wrong, but for the level
    * @param chance of so large a sum when nothing is wrong
+   * @param suppositions how many things might be wrong
+   * @param explained what the supposition explains that stands out most
+   * @param explainedLimit what the best of so many would explain by chance, but for the level
    * @param level chance of an alarm when nothing is wrong, all tests together
    * @param alarm true when something is wrong
    */
   public record Test(
-      double squares, int distances, double limit, double chance, double level, boolean alarm) {}
+      double squares,
+      int distances,
+      double limit,
+      double chance,
+      int suppositions,
+      double explained,
+      double explainedLimit,
+      double level,
+      boolean alarm) {}
 
   /**
    * One supposition.

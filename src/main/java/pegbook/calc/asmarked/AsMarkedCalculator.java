@@ -187,13 +187,18 @@ public final class AsMarkedCalculator {
     int distances =
         (int) suspects.stream().filter(suspect -> suspect.reading().isPresent()).count();
     double limit = TestLevels.sumLimit(distances);
+    Suspect outstanding = Suspects.outstanding(suspects);
+    double explainedLimit = Suspects.chanceLimit(outstanding, suspects);
     return new Test(
         squares,
         distances,
         limit,
         Chances.chiSquaredTail(squares, distances),
+        suspects.size(),
+        outstanding.fall(),
+        explainedLimit,
         TestLevels.ALARM,
-        squares > limit || Suspects.standsOut(suspects));
+        squares > limit || outstanding.fall() > explainedLimit);
   }
 
   private Move move(Suspect suspect, List<Pair> taped) {

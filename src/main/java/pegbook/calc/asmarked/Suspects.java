@@ -95,12 +95,15 @@ final class Suspects {
         lead);
   }
 
-  /** True when a supposition explains more than chance would let the best of so many explain. */
-  static boolean standsOut(List<Suspect> suspects) {
+  /** The supposition that stands out most against what chance lets the best of so many explain. */
+  static Suspect outstanding(List<Suspect> suspects) {
     return suspects.stream()
-        .anyMatch(
-            suspect ->
-                Chances.chiSquaredTail(suspect.fall(), suspect.quantities()) * suspects.size()
-                    < TestLevels.HALF);
+        .max(Comparator.comparingDouble(suspect -> suspect.fall() - chanceLimit(suspect, suspects)))
+        .orElseThrow();
+  }
+
+  /** What the best of so many suppositions explains by chance, but for the level. */
+  static double chanceLimit(Suspect suspect, List<Suspect> suspects) {
+    return Chances.chiSquaredQuantile(1 - TestLevels.HALF / suspects.size(), suspect.quantities());
   }
 }
