@@ -1,7 +1,6 @@
 package pegbook.sheet.plan;
 
 import java.util.List;
-import java.util.Optional;
 import pegbook.calc.truenorth.TrueNorth;
 import pegbook.calc.truenorth.TrueNorth.EqualShadows;
 import pegbook.calc.truenorth.TrueNorth.Turn;
@@ -157,7 +156,7 @@ public final class NorthPicture {
     if (!turn.onLine()) {
       label(words.chord(), Spots.middle(peg, found), 1.5, paper(pegAzimuth));
     }
-    Optional.of(words.along()).ifPresent(along -> label(along, at(180 - pegAzimuth, PEG_MM), 2, 0));
+    label(words.along(), at(180 - pegAzimuth, PEG_MM), 2, 0);
   }
 
   private void square(Spot at) {
