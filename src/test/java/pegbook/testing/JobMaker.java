@@ -16,6 +16,8 @@ public final class JobMaker {
   public static final int ROUND = 50;
 
   private static final List<String> PAPERS = List.of("letter", "A4", "legal", "A3", "tabloid");
+  private static final List<String> BEARINGS =
+      List.of("359 deg", "0 deg", "359.999 deg", "90 deg", "180 deg", "45 deg", "0.001 deg");
   private static final List<String> SOILS =
       List.of("sand", "sandy gravel", "clay", "silty sand", "loam", "sandy clay", "rock");
 
@@ -60,13 +62,24 @@ public final class JobMaker {
     for (int i = 1; i <= piers; i++) {
       marks.add("P" + i);
     }
-    new MadeGround(job, chance, written, imperial).ground(marks, outline.reach());
+    new MadeGround(job, chance, written, imperial).ground(marks, outline.reach(), fall());
     new MadeSite(job, chance, written, imperial).place().site(outline.reach()).work();
     return job;
   }
 
+  /** Every fourth job stands on a steep slope. */
+  private double fall() {
+    return number % 4 == 1 ? 4000 : 900;
+  }
+
+  /** Every sixth job points where a turn comes round, or exactly along an axis. */
+  private String bearing() {
+    String any = chance.bearing();
+    return number % 6 == 5 ? BEARINGS.get(number / 6 % BEARINGS.size()) : any;
+  }
+
   private void heading() {
-    job.put("title", chance.oneOf(LongNames.TITLES) + " " + number);
+    job.put("title", LongNames.numbered(chance.oneOf(LongNames.TITLES), number));
     if (chance.often(0.7)) {
       job.put("revision", chance.oneOf(List.of("A", "B", "AA", "preliminary")));
       job.put("issued", "2027-0" + chance.whole(1, 9) + "-1" + chance.whole(0, 9));
@@ -79,7 +92,7 @@ public final class JobMaker {
   private void layout(MadeOutline outline, double inset) {
     ObjectNode layout = job.putObject("layout");
     layout.set("outline", outline.json());
-    layout.put("centreToFirstMark", chance.bearing());
+    layout.put("centreToFirstMark", bearing());
     layout.put("supportInset", written.length(inset));
     if (chance.often(0.3)) {
       ArrayNode baseline = layout.putArray("baseline");

@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.placement.PlacementCalculator;
+import pegbook.job.Job;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
+import pegbook.measure.Length;
 
 /** The made-up jobs are as unlike as the tests that use them need. */
 class JobMakerTest {
@@ -59,11 +61,34 @@ class JobMakerTest {
             "/ground/levels",
             "/floor",
             "/crew",
+            "/tools",
             "/concrete")) {
       assertThat(JOBS.stream().map(job -> job.at(path).isMissingNode()).distinct())
           .as(path)
           .hasSize(2);
     }
+  }
+
+  @Test
+  void namesAreShortAndLongAndAsLongAsTheJobFileTakes() {
+    for (String path : List.of("/title", "/owner", "/place/authority")) {
+      List<Integer> lengths = texts(path).stream().map(String::length).toList();
+      assertThat(lengths).as(path).anyMatch(length -> length < 20).anyMatch(length -> length > 60);
+    }
+    assertThat(JOBS).anyMatch(job -> job.findValuesAsText("name").contains(LongNames.LONGEST));
+    assertThat(LongNames.LONGEST).hasSize(200);
+  }
+
+  @Test
+  void turnsComeRoundAndTheGroundFalls() {
+    assertThat(texts("/layout/centreToFirstMark")).contains("0 deg", "359 deg", "359.999 deg");
+    List<Double> falls =
+        IntStream.range(0, JobMaker.ROUND)
+            .mapToObj(number -> read(JobMaker.text(number)))
+            .flatMap(job -> job.ground().levels().values().stream())
+            .map(Length::metres)
+            .toList();
+    assertThat(falls).anyMatch(fall -> fall < -3).anyMatch(fall -> fall > 1);
   }
 
   @Test
@@ -79,9 +104,13 @@ class JobMakerTest {
   }
 
   private static int marksOf(String text) {
+    return PlacementCalculator.calculate(read(text)).marks().size();
+  }
+
+  private static Job read(String text) {
     JobFile file = JobFileReader.read("made-up.json", text.getBytes(StandardCharsets.UTF_8));
     if (file instanceof JobFile.Read read) {
-      return PlacementCalculator.calculate(read.job()).marks().size();
+      return read.job();
     }
     throw new AssertionError(((JobFile.Refused) file).problems() + "\n" + text);
   }

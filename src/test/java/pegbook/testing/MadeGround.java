@@ -17,7 +17,12 @@ final class MadeGround {
     this.imperial = imperial;
   }
 
-  void ground(List<String> marks, double reach) {
+  /**
+   * Adds the ground.
+   *
+   * @param fall how far below and above the benchmark it lies at most, mm
+   */
+  void ground(List<String> marks, double reach, double fall) {
     ObjectNode ground = job.putObject("ground").put("soil", JobMaker.soil(chance));
     ground.put("digging", chance.oneOf(List.of("easy", "ordinary", "heavy", "stony")));
     if (chance.often(0.4)) {
@@ -37,8 +42,8 @@ final class MadeGround {
       ground
           .putObject("benchmark")
           .put("at", written.place(new Position(reach + 3000, chance.between(-2000, 2000))))
-          .put("on", "nail in the root of " + chance.oneOf(LongNames.FEATURES));
-      levels(ground, marks);
+          .put("on", LongNames.cut("nail in the root of " + chance.oneOf(LongNames.FEATURES)));
+      levels(ground, marks, fall);
     }
   }
 
@@ -55,12 +60,12 @@ final class MadeGround {
     }
   }
 
-  private void levels(ObjectNode ground, List<String> marks) {
+  private void levels(ObjectNode ground, List<String> marks, double fall) {
     double known = chance.oneOf(List.of(0.0, 0.6, 1.0));
     ObjectNode levels = ground.putObject("levels");
     for (String mark : marks) {
       if (chance.often(known)) {
-        levels.put(mark, written.level(chance.between(-900, 300)));
+        levels.put(mark, written.level(chance.between(-fall, fall / 3)));
       }
     }
   }

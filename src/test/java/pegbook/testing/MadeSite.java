@@ -11,6 +11,9 @@ final class MadeSite {
   private final Written written;
   private final boolean imperial;
 
+  /** Which name the first feature has. */
+  private int first;
+
   MadeSite(ObjectNode job, Chance chance, Written written, boolean imperial) {
     this.job = job;
     this.chance = chance;
@@ -22,7 +25,7 @@ final class MadeSite {
     if (chance.often(0.7)) {
       ObjectNode place = job.putObject("place");
       place.put("country", imperial ? "US" : chance.oneOf(List.of("NO", "DE", "NZ")));
-      place.put("authority", "the building department of the upper valley and the lake shore");
+      place.put("authority", chance.oneOf(LongNames.AUTHORITIES));
       place.put("parcel", "lot " + chance.whole(1, 99));
       if (chance.often(0.5)) {
         place.putObject("utilities").put("confirmed", "2027-05-06").put("ticket", "T-2207");
@@ -38,6 +41,7 @@ final class MadeSite {
         boundary(site, reach + chance.between(2000, 15_000));
       }
       ArrayNode features = site.putArray("features");
+      first = chance.whole(0, LongNames.FEATURES.size() - 1);
       int count = chance.whole(0, 7);
       for (int i = 0; i < count; i++) {
         feature(features.addObject(), reach, i);
@@ -56,7 +60,7 @@ final class MadeSite {
   }
 
   private void feature(ObjectNode feature, double reach, int which) {
-    feature.put("name", LongNames.FEATURES.get(which));
+    feature.put("name", LongNames.FEATURES.get((which + first) % LongNames.FEATURES.size()));
     double far = reach + chance.between(2500, 9000);
     double turn = chance.between(0, 2 * Math.PI);
     Position at = new Position(far * Math.sin(turn), far * Math.cos(turn));
@@ -96,7 +100,17 @@ final class MadeSite {
       crew.putArray("workDays").add("fri").add("sat");
     }
     if (chance.often(0.5)) {
-      job.putObject("concrete").put("bag", imperial ? "60 lb" : "40 kg");
+      job.putObject("concrete")
+          .put("bag", imperial ? "60 lb" : "40 kg")
+          .put("mixing", chance.oneOf(List.of("by hand", "mixer", "ready mix")));
+    }
+    if (chance.often(0.3)) {
+      ArrayNode tools = job.putArray("tools");
+      tools
+          .addObject()
+          .put("kind", "clamshell")
+          .put("name", chance.oneOf(LongNames.TOOLS))
+          .put("reach", written.length(chance.between(600, 1500)));
     }
     // What follows came later: drawn last, it leaves the jobs as they were.
     if (job.get("floor") instanceof ObjectNode floor && chance.often(0.7)) {
