@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -15,6 +16,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import pegbook.testing.JobMaker;
 import pegbook.testing.PageCheck;
 import pegbook.testing.PdfChecks;
+import pegbook.testing.PdfReader;
 import pegbook.testing.Rules;
 
 /**
@@ -58,6 +60,23 @@ class GeneratedJobsTest {
                         standard ->
                             PdfChecks.breaches(Printing.bytes(document), standard).stream()
                                 .map(breach -> standard + " " + breach))));
+  }
+
+  @Test
+  void theContentsListFewDaysAndLeadToTheTableOfMany() {
+    assertThat(contents(days -> days <= 8)).contains("Day 1", "Days");
+    assertThat(contents(days -> days > 8)).contains("Days").doesNotContain("Day 1");
+  }
+
+  /** The cover of the first binder with a number of days. */
+  private static String contents(IntPredicate wanted) {
+    return IntStream.range(0, JobMaker.ROUND)
+        .mapToObj(number -> OUTPUT.resolve(name(number)))
+        .filter(packet -> wanted.test(Printing.documents(packet).size() - 2))
+        .findFirst()
+        .map(packet -> PdfReader.read(Printing.bytes(packet.resolve("binder.pdf"))))
+        .map(binder -> String.join("\n", binder.pages().get(0).lines()))
+        .orElseThrow();
   }
 
   private interface Check {
