@@ -14,16 +14,11 @@ import pegbook.sheet.drawing.Drawing;
  * @param title the sheet's title
  * @param lead how many days, in a sentence
  * @param rows one for each day
- * @param days the sheets
- * @param listing class that keeps many days out of the contents, which have room for few; they
- *     follow the table of all days in order
+ * @param days the sheets; the contents leave them out, as they follow the table of all days in order
  */
 public record DaySheets(
-    String title, String lead, List<Row> rows, List<DaySheet> days, String listing)
+    String title, String lead, List<Row> rows, List<DaySheet> days)
     implements Sheet {
-  /** As many days as the cover has room for among its contents. */
-  private static final int LISTED = 8;
-
   /** A day on the table. */
   public record Row(String day, String dig, String fill, String pour, String hours, String open) {}
 
@@ -45,8 +40,7 @@ public record DaySheets(
                     "days", writing.formats().count(plan.days().size()),
                     "crew", writing.formats().hours(plan.crewHours()))),
         plan.days().stream().map(day -> row(packet, writing, day)).toList(),
-        plan.days().stream().map(day -> DaySheet.of(packet, writing, day)).toList(),
-        plan.days().size() <= LISTED ? "" : "unlisted");
+        plan.days().stream().map(day -> DaySheet.of(packet, writing, day)).toList());
   }
 
   private static Row row(Packet packet, Writing writing, WorkDay day) {

@@ -336,8 +336,6 @@ public record SafePegsSheet(
       values.put("tape", length(rules.tape()));
       values.put("string", length(rules.string()));
       values.put("tolerance", length(packet.job().layout().tolerance()));
-      values.put(
-          "datum", packet.depthTargets().datum().map(line -> length(line.height())).orElse(""));
       values.put("pegs", writing.formats().names(figures.underFloor()));
       values.put("hole", length(rules.hole()));
       values.put("heap", length(rules.heap()));
