@@ -60,9 +60,15 @@ public record PlanContent(
 
   /** How far floor, holes and heaps reach. */
   Extent figure() {
+    List<Point> places = new ArrayList<>();
+    heaps.forEach(heap -> addRound(places, heap.centre(), heap.radius().metres()));
+    return places.isEmpty() ? marks() : Extent.of(places).with(marks());
+  }
+
+  /** How far floor and holes reach. */
+  Extent marks() {
     List<Point> places = new ArrayList<>(placement.outline().corners());
     holes.forEach(hole -> addRound(places, hole.centre(), hole.diameter().metres() / 2));
-    heaps.forEach(heap -> addRound(places, heap.centre(), heap.radius().metres()));
     return Extent.of(places);
   }
 

@@ -25,6 +25,9 @@ public final class SitePictures {
   /** Paper kept free round a site, and round a figure with its dimensions. */
   private static final double SITE_MARGIN_MM = 4;
 
+  /** Paper kept free round a figure without its heaps, for two rows of dimensions. */
+  private static final double MARKS_MARGIN_MM = 34;
+
   private static final double FIGURE_MARGIN_MM = 20;
 
   private static final double LEAST_HEIGHT_MM = 100;
@@ -77,6 +80,11 @@ public final class SitePictures {
 
   private Sight figure() {
     return new Sight(scale -> grown(content.figure(), FIGURE_MARGIN_MM, scale), figureHeightMm);
+  }
+
+  /** Floor, holes and their dimensions alone: spoil and ties stand on the site plan. */
+  private Sight marks() {
+    return new Sight(scale -> grown(content.marks(), MARKS_MARGIN_MM, scale), figureHeightMm);
   }
 
   /** Everything, with room for the figure's dimensions, which may lie inside the lot. */
@@ -158,16 +166,16 @@ public final class SitePictures {
   }
 
   private PlanPicture marking(String id, String description, List<String> first) {
-    DrawingScale scale = scale(figure());
-    PlanView view = view(figure(), scale);
-    draw(view, true);
+    DrawingScale scale = scale(marks());
+    PlanView view = view(marks(), scale);
+    ground(view);
+    marks(view);
     PlanLabels labels = new PlanLabels(view, content, words, SIZE);
-    labels.marks(first);
+    // Sizes first: a name has other places beside its mark, a size has few.
     labels.sizes();
-    labels.ties();
+    labels.marks(first);
     labels.features();
     labels.lotLines();
-    labels.heaps();
     return new PlanPicture(finish(view, id, description), scale, labels.unnamed());
   }
 
@@ -184,16 +192,28 @@ public final class SitePictures {
   }
 
   private void draw(PlanView view, boolean baseline) {
+    ground(view);
+    FigureLayer figure = new FigureLayer(view);
+    figure.heaps(content.heaps());
+    if (baseline) {
+      marks(view);
+    } else {
+      figure.floor(content.placement());
+      figure.holes(content.holes());
+    }
+  }
+
+  private void ground(PlanView view) {
     Furniture.draw(view.canvas(), view.frame().scale(), words);
     view.keepTextInside();
     new GroundLayer(view).draw(content.site(), content.benchmark());
+  }
+
+  private void marks(PlanView view) {
     FigureLayer figure = new FigureLayer(view);
-    figure.heaps(content.heaps());
     figure.floor(content.placement());
     figure.holes(content.holes());
-    if (baseline) {
-      figure.baseline(content.baselineFirst(), content.baselineSecond());
-    }
+    figure.baseline(content.baselineFirst(), content.baselineSecond());
   }
 
   private static Drawing finish(PlanView view, String id, String description) {
