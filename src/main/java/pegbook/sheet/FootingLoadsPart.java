@@ -41,6 +41,11 @@ public record FootingLoadsPart(
     List<String> notes) {
   private static final double MOST_HEIGHT_MM = 125;
 
+  /** From so many supports on the plan takes what its page leaves below the heading. */
+  private static final int CROWD = 12;
+
+  private static final double HEADING_MM = 66;
+
   /** Below this the floor counts as whole. */
   private static final double LEAST_OPENING_SQUARE_METRES = 1e-6;
 
@@ -97,11 +102,17 @@ public record FootingLoadsPart(
           SitePlanSheet.planWords(packet, writing),
           writing.lettering(),
           writing.page().widthMm(),
-          MOST_HEIGHT_MM,
+          mostHeightMm(),
           "footings-shares",
           say(
               "footings.plan.picture",
               Map.of("supports", writing.formats().count(loads().shares().size()))));
+    }
+
+    private double mostHeightMm() {
+      return loads().shares().size() > CROWD
+          ? writing.page().heightMm() - HEADING_MM
+          : MOST_HEIGHT_MM;
     }
 
     private List<String> taken() {
@@ -206,7 +217,6 @@ public record FootingLoadsPart(
               Map.of(
                   "edge", writing.formats().area(loads().outline()),
                   "openings", writing.formats().area(loads().openings()))));
-      notes.add(writing.texts().say("footings.note.beams"));
       return notes;
     }
   }

@@ -15,6 +15,7 @@ import pegbook.sheet.drafting.Extent;
 import pegbook.sheet.drafting.LabelPlacer;
 import pegbook.sheet.drafting.PlanFrame;
 import pegbook.sheet.drafting.Plate;
+import pegbook.sheet.drafting.Spots;
 import pegbook.sheet.drafting.Wording;
 import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
@@ -134,9 +135,27 @@ public final class SharePicture {
     List<String> lines =
         areas ? List.of(mark, content.areas().getOrDefault(mark, "")) : List.of(mark);
     Wording wording = new Wording(lines, SIZE, true);
-    Spot inside = frame.spot(cell.largest().inside());
-    if (!placer.placeOver(wording, inside, CLEAR_MM, 90)) {
+    if (!isNamed(wording, cell)) {
       unnamed.add(mark);
     }
+  }
+
+  /** Inside the part where the words fit there, else beside the support, outwards. */
+  private boolean isNamed(Wording wording, Cell cell) {
+    Spot inside = frame.spot(cell.largest().inside());
+    if (isRoomInside(wording, cell.largest(), inside)) {
+      return placer.placeOver(wording, inside, CLEAR_MM, 90);
+    }
+    Spot at = frame.spot(cell.place());
+    Spot centre = frame.spot(frame.ground());
+    double outwards = Spots.distanceMm(centre, at) < 1 ? 45 : Spots.directionDegrees(centre, at);
+    return placer.place(wording, at, CLEAR_MM, outwards);
+  }
+
+  private boolean isRoomInside(Wording wording, Cell.Piece piece, Spot middle) {
+    double halfWidth = wording.widthMm(canvas.lettering()) / 2 + CLEAR_MM / 2;
+    double halfHeight = wording.heightMm() / 2 + CLEAR_MM / 2;
+    return new Plate(middle, halfWidth, halfHeight, 0)
+        .corners().stream().map(frame::place).allMatch(piece.edge()::contains);
   }
 }
