@@ -14,10 +14,10 @@ import pegbook.sheet.drawing.Drawing;
  * @param title the sheet's title
  * @param lead how many days, in a sentence
  * @param rows one for each day
- * @param days the sheets; the contents leave them out, as they follow the table of all days in order
+ * @param days the sheets; the contents leave them out, as they follow the table of all days in
+ *     order
  */
-public record DaySheets(
-    String title, String lead, List<Row> rows, List<DaySheet> days)
+public record DaySheets(String title, String lead, List<Row> rows, List<DaySheet> days)
     implements Sheet {
   /** A day on the table. */
   public record Row(String day, String dig, String fill, String pour, String hours, String open) {}

@@ -2,7 +2,6 @@ package pegbook.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import pegbook.calc.truenorth.TrueNorth;
 import pegbook.packet.Packet;
 import pegbook.sheet.drawing.Drawing;
@@ -96,7 +95,7 @@ public record TrueNorthSheet(
 
   private static List<ErrorRow> errors(TrueNorth north, TrueNorthWords words) {
     List<ErrorRow> rows = new ArrayList<>();
-    Optional.of(north).flatMap(TrueNorth::noon).map(words::noonError).ifPresent(rows::add);
+    north.noon().map(words::noonError).ifPresent(rows::add);
     north.equal().map(words::equalError).ifPresent(rows::add);
     north.compass().map(words::compassError).ifPresent(rows::add);
     return rows;

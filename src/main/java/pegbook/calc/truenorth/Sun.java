@@ -59,8 +59,7 @@ record Sun(Instant at, double declinationDegrees, double equationMinutes, List<W
   double hourAngleDegrees(double longitudeDegrees) {
     double seconds = Math.floorMod(at.getEpochSecond(), 86_400L) + at.getNano() * 1e-9;
     double angle = seconds / 240 + longitudeDegrees + equationMinutes / 4 - 180;
-    double turned = SunFormulas.turn(angle + 180) - 180;
-    return turned;
+    return SunFormulas.turn(angle + 180) - 180;
   }
 
   /** Where it stands over a place on the ground; see {@link Stand}. */

@@ -12,6 +12,7 @@ import pegbook.sheet.drafting.Spots;
 import pegbook.sheet.drafting.Wording;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Element;
+import pegbook.sheet.drawing.Ink;
 import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
 
@@ -92,9 +93,7 @@ public final class NorthPicture {
   private void line() {
     Spot tip = at(0, LINE_MM);
     canvas.line(at(180, LINE_MM), tip, Pen.MEDIUM.centre());
-    canvas.area(
-        List.of(tip, Spots.shifted(tip, -1.4, -4), Spots.shifted(tip, 1.4, -4)),
-        pegbook.sheet.drawing.Ink.BLACK);
+    canvas.area(List.of(tip, Spots.shifted(tip, -1.4, -4), Spots.shifted(tip, 1.4, -4)), Ink.BLACK);
     canvas.writeFixed(
         new Element.Label(
             Spots.shifted(tip, 0, 1.5), words.north(), 11, Element.Anchor.CENTRE, 0, true, false));
