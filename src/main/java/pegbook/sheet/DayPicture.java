@@ -1,12 +1,12 @@
 package pegbook.sheet;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
 import pegbook.geometry.Point;
+import pegbook.geometry.Segment;
 import pegbook.measure.Length;
 import pegbook.sheet.drafting.Canvas;
 import pegbook.sheet.drafting.DrawingScale;
@@ -23,7 +23,8 @@ import pegbook.sheet.drawing.Spot;
 
 /**
  * The figure seen from above, with today's holes picked out: filled, their names bold. Other holes
- * are rings, named while they are few. To scale, north up.
+ * are rings, named while they are few. To scale, north up. Of a large figure only the part round today's
+ * holes is shown.
  */
 final class DayPicture {
   private static final double TYPE = 11;
@@ -36,12 +37,19 @@ final class DayPicture {
 
   private static final double LEAST_RADIUS_MM = 1.2;
 
+  /** Nearer to one another than this, holes cannot be told apart. */
+  private static final double LEAST_APART_MM = 4;
+
+  /** How far round today's holes a part of the figure reaches, in distances between holes. */
+  private static final double NEIGHBOURS = 1.6;
+
   private final Writing writing;
   private final Placement placement;
   private final List<Hole> holes;
   private final List<String> today;
   private final Canvas canvas;
   private final PlanFrame frame;
+  private final View view;
 
   private DayPicture(
       Writing writing, Placement placement, List<Hole> holes, List<String> today, Spot size) {
@@ -49,25 +57,64 @@ final class DayPicture {
     this.placement = placement;
     this.holes = holes;
     this.today = today;
-    List<Point> places = new ArrayList<>(placement.outline().corners());
-    for (Hole hole : holes) {
-      double half = hole.diameter().metres() / 2;
-      places.add(hole.centre().plus(-half, -half));
-      places.add(hole.centre().plus(half, half));
-    }
-    Extent extent = Extent.of(places);
-    DrawingScale scale =
-        DrawingScale.largestThatFits(
-                writing.formats().units(),
-                extent,
-                size.x() - 2 * MARGIN_MM - NORTH_MM,
-                size.y() - 2 * MARGIN_MM - TITLE_MM)
-            .orElseThrow(() -> new IllegalStateException("no scale for " + extent));
-    double height = scale.millimetres(metres(extent.heightMetres())) + 2 * MARGIN_MM + TITLE_MM;
+    this.view = View.of(writing, placement, holes, today, room(size));
+    Extent extent = view.extent();
+    double height =
+        view.scale().millimetres(metres(extent.heightMetres())) + 2 * MARGIN_MM + TITLE_MM;
     this.canvas = new Canvas(size.x(), Math.max(height, 40), writing.lettering());
     Spot middle =
         new Spot((size.x() - NORTH_MM) / 2, TITLE_MM + (canvas.heightMm() - TITLE_MM) / 2);
-    this.frame = new PlanFrame(extent.centre(), middle, scale);
+    this.frame = new PlanFrame(extent.centre(), middle, view.scale());
+  }
+
+  /** Room for the figure itself. */
+  private static Spot room(Spot size) {
+    return new Spot(size.x() - 2 * MARGIN_MM - NORTH_MM, size.y() - 2 * MARGIN_MM - TITLE_MM);
+  }
+
+  /**
+   * What is shown of the figure: all of it, or where its holes would lie on one another, only
+   * today's holes and their neighbours, when that makes them larger.
+   */
+  private record View(Extent extent, DrawingScale scale, boolean part) {
+    static View of(
+        Writing writing, Placement placement, List<Hole> holes, List<String> today, Spot room) {
+      Extent all = Extent.of(placement.outline().corners()).with(around(holes, 0));
+      View whole = fitted(writing, all, room, false);
+      double apart = apart(holes);
+      List<Hole> worked = holes.stream().filter(hole -> today.contains(hole.mark())).toList();
+      if (worked.isEmpty() || whole.scale().millimetres(metres(apart)) >= LEAST_APART_MM) {
+        return whole;
+      }
+      View part = fitted(writing, around(worked, NEIGHBOURS * apart), room, true);
+      return part.scale().isLargerThan(whole.scale()) ? part : whole;
+    }
+
+    private static View fitted(Writing writing, Extent extent, Spot room, boolean part) {
+      return DrawingScale.largestThatFits(writing.formats().units(), extent, room.x(), room.y())
+          .map(scale -> new View(extent, scale, part))
+          .orElseThrow(() -> new IllegalStateException("no scale for " + extent));
+    }
+
+    private static Extent around(List<Hole> holes, double metres) {
+      return holes.stream()
+          .map(
+              hole ->
+                  Extent.of(List.of(hole.centre())).grown(hole.diameter().metres() / 2 + metres))
+          .reduce(Extent::with)
+          .orElseThrow();
+    }
+
+    /** The least distance between two holes, metres. */
+    private static double apart(List<Hole> holes) {
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < holes.size(); i++) {
+        for (Hole other : holes.subList(i + 1, holes.size())) {
+          least = Math.min(least, holes.get(i).centre().distanceTo(other.centre()).metres());
+        }
+      }
+      return least;
+    }
   }
 
   private static Length metres(double metres) {
@@ -106,19 +153,43 @@ final class DayPicture {
     canvas.writeFixed(
         new Element.Label(
             new Spot(2, 2),
-            writing.texts().say("day-plan.picture.title", Map.of("scale", frame.scale().text())),
+            title(),
             TYPE,
             Element.Anchor.LEFT,
             0,
             false,
             false));
-    canvas.path(frame.spots(placement.outline()), true, Pen.THIN);
-    holes.forEach(this::hole);
+    List<Hole> shown =
+        holes.stream().filter(hole -> !view.part() || view.extent().contains(hole.centre())).toList();
+    outline();
+    shown.forEach(this::hole);
     LabelPlacer placer = new LabelPlacer(canvas);
-    holes.stream()
-        .filter(hole -> holes.size() <= MOST_NAMED || today.contains(hole.mark()))
+    shown.stream()
+        .filter(hole -> shown.size() <= MOST_NAMED || today.contains(hole.mark()))
         .sorted(Comparator.comparing(hole -> today.contains(hole.mark()) ? 0 : 1))
         .forEach(hole -> name(placer, hole));
+  }
+
+  private String title() {
+    return writing
+        .texts()
+        .say(
+            view.part() ? "day-plan.picture.part" : "day-plan.picture.title",
+            Map.of("scale", frame.scale().text()));
+  }
+
+  private void outline() {
+    if (!view.part()) {
+      canvas.path(frame.spots(placement.outline()), true, Pen.THIN);
+      return;
+    }
+    List<Point> corners = placement.outline().corners();
+    for (int i = 0; i < corners.size(); i++) {
+      view.extent()
+          .part(new Segment(corners.get(i), corners.get((i + 1) % corners.size())))
+          .ifPresent(
+              line -> canvas.line(frame.spot(line.from()), frame.spot(line.to()), Pen.THIN));
+    }
   }
 
   private double radius(Hole hole) {

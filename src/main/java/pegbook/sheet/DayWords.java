@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import pegbook.calc.dayplan.DayPlan.Portion;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Finding;
+import pegbook.figures.PlacedMark;
 import pegbook.figures.Task;
 import pegbook.job.UtilityMarking;
 import pegbook.packet.Packet;
@@ -52,6 +53,15 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     return day.date()
         .map(date -> say("title.dated", Map.of("day", number, "date", formats().weekday(date))))
         .orElseGet(() -> say("title.undated", Map.of("day", number)));
+  }
+
+  /** What of a finding's holes is worked at today, in the order of the marks. */
+  private List<String> today(Finding finding) {
+    return packet.placement().marks().stream()
+        .map(PlacedMark::id)
+        .filter(finding.subjects()::contains)
+        .filter(day.holes()::contains)
+        .toList();
   }
 
   /** "Mark out and prove the marks." "Dig S1 to S3." In the order of the work. */
@@ -109,7 +119,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
   private Stop stop(Finding finding) {
     Map<String, String> values = formats().arguments(finding.arguments());
     String key = "finding." + finding.id();
-    String about = finding.subjects().isEmpty() ? "" : formats().names(finding.subjects()) + ": ";
+    String about = finding.subjects().isEmpty() ? "" : formats().names(today(finding)) + ": ";
     return new Stop(
         about + writing.texts().say(key + ".title", values),
         writing.texts().say(key + ".way", values));

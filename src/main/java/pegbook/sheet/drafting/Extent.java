@@ -1,7 +1,9 @@
 package pegbook.sheet.drafting;
 
 import java.util.Collection;
+import java.util.Optional;
 import pegbook.geometry.Point;
+import pegbook.geometry.Segment;
 
 /**
  * An upright rectangle on the ground, metres.
@@ -59,5 +61,37 @@ public record Extent(double west, double south, double east, double north) {
         && place.east() <= east
         && place.north() >= south
         && place.north() <= north;
+  }
+
+  /** The part of a line that lies inside; none where it passes by. */
+  public Optional<Segment> part(Segment line) {
+    Point from = line.from();
+    double eastward = line.to().east() - from.east();
+    double northward = line.to().north() - from.north();
+    double[] share = {0, 1};
+    boolean inside =
+        cut(share, -eastward, from.east() - west)
+            && cut(share, eastward, east - from.east())
+            && cut(share, -northward, from.north() - south)
+            && cut(share, northward, north - from.north());
+    return inside && share[0] < share[1]
+        ? Optional.of(
+            new Segment(
+                from.plus(eastward * share[0], northward * share[0]),
+                from.plus(eastward * share[1], northward * share[1])))
+        : Optional.empty();
+  }
+
+  /** Cuts the stretch of a line that lies beyond one side, after Liang and Barsky. */
+  private static boolean cut(double[] share, double outward, double room) {
+    if (outward == 0) {
+      return room >= 0;
+    }
+    if (outward < 0) {
+      share[0] = Math.max(share[0], room / outward);
+    } else {
+      share[1] = Math.min(share[1], room / outward);
+    }
+    return true;
   }
 }
