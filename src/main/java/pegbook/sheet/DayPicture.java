@@ -23,14 +23,15 @@ import pegbook.sheet.drawing.Spot;
 
 /**
  * The figure seen from above, with today's holes picked out: filled, their names bold. Other holes
- * are rings, named while they are few. To scale, north up. Of a large figure only the part round today's
- * holes is shown.
+ * are rings, named while they are few. To scale, north up. Of a large figure only the part round
+ * today's holes is shown.
  */
 final class DayPicture {
   private static final double TYPE = 11;
   private static final double MARGIN_MM = 7.5;
+  private static final double MARGIN_ABOVE_MM = 6;
   private static final double NORTH_MM = 12;
-  private static final double TITLE_MM = 6;
+  private static final double TITLE_MM = 5;
 
   /** With more holes than this only today's are named: the rest would only crowd them. */
   private static final int MOST_NAMED = 12;
@@ -60,7 +61,7 @@ final class DayPicture {
     this.view = View.of(writing, placement, holes, today, room(size));
     Extent extent = view.extent();
     double height =
-        view.scale().millimetres(metres(extent.heightMetres())) + 2 * MARGIN_MM + TITLE_MM;
+        view.scale().millimetres(metres(extent.heightMetres())) + 2 * MARGIN_ABOVE_MM + TITLE_MM;
     this.canvas = new Canvas(size.x(), Math.max(height, 40), writing.lettering());
     Spot middle =
         new Spot((size.x() - NORTH_MM) / 2, TITLE_MM + (canvas.heightMm() - TITLE_MM) / 2);
@@ -69,7 +70,7 @@ final class DayPicture {
 
   /** Room for the figure itself. */
   private static Spot room(Spot size) {
-    return new Spot(size.x() - 2 * MARGIN_MM - NORTH_MM, size.y() - 2 * MARGIN_MM - TITLE_MM);
+    return new Spot(size.x() - 2 * MARGIN_MM - NORTH_MM, size.y() - 2 * MARGIN_ABOVE_MM - TITLE_MM);
   }
 
   /**
@@ -151,16 +152,11 @@ final class DayPicture {
         new Spot(canvas.widthMm() - 6, canvas.heightMm() - NorthArrow.HEIGHT_MM - 1),
         writing.texts().say("day-plan.picture.north"));
     canvas.writeFixed(
-        new Element.Label(
-            new Spot(2, 2),
-            title(),
-            TYPE,
-            Element.Anchor.LEFT,
-            0,
-            false,
-            false));
+        new Element.Label(new Spot(2, 2), title(), TYPE, Element.Anchor.LEFT, 0, false, false));
     List<Hole> shown =
-        holes.stream().filter(hole -> !view.part() || view.extent().contains(hole.centre())).toList();
+        holes.stream()
+            .filter(hole -> !view.part() || view.extent().contains(hole.centre()))
+            .toList();
     outline();
     shown.forEach(this::hole);
     LabelPlacer placer = new LabelPlacer(canvas);
@@ -187,8 +183,7 @@ final class DayPicture {
     for (int i = 0; i < corners.size(); i++) {
       view.extent()
           .part(new Segment(corners.get(i), corners.get((i + 1) % corners.size())))
-          .ifPresent(
-              line -> canvas.line(frame.spot(line.from()), frame.spot(line.to()), Pen.THIN));
+          .ifPresent(line -> canvas.line(frame.spot(line.from()), frame.spot(line.to()), Pen.THIN));
     }
   }
 

@@ -15,6 +15,7 @@ import pegbook.packet.Packet;
 import pegbook.sheet.DaySheet.DigRow;
 import pegbook.sheet.DaySheet.FillLine;
 import pegbook.sheet.DaySheet.FillRow;
+import pegbook.sheet.DaySheet.FillTable;
 import pegbook.sheet.DaySheet.PourRow;
 
 /**
@@ -85,25 +86,27 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
         .toList();
   }
 
-  boolean isGravel() {
-    return fill().stream().anyMatch(row -> !row.gravel().isEmpty());
-  }
-
-  boolean isSteel() {
-    return fill().stream().anyMatch(row -> !row.steel().isEmpty());
-  }
-
-  /** Two holes find room beside one another where each gets only one thing. */
-  boolean isTwoAcross() {
-    return isGravel() != isSteel();
-  }
-
-  /** The rows as they stand on paper; two across, the left column is read down first. */
-  List<FillLine> fillLines() {
+  /**
+   * The tables in which they stand: one where a hole gets both; else one for gravel and one for
+   * steel, with two holes on a line.
+   */
+  List<FillTable> fillTables() {
     List<FillRow> rows = fill();
-    if (!isTwoAcross()) {
-      return rows.stream().map(row -> new FillLine(List.of(row))).toList();
+    if (rows.stream().anyMatch(row -> !row.gravel().isEmpty() && !row.steel().isEmpty())) {
+      List<FillLine> lines = rows.stream().map(row -> new FillLine(List.of(row))).toList();
+      return List.of(new FillTable(lines, true, true, false));
     }
+    List<FillRow> gravel = rows.stream().filter(row -> !row.gravel().isEmpty()).toList();
+    List<FillRow> steel = rows.stream().filter(row -> !row.steel().isEmpty()).toList();
+    return Stream.of(
+            new FillTable(twoAcross(gravel), true, false, true),
+            new FillTable(twoAcross(steel), false, true, true))
+        .filter(table -> !table.lines().isEmpty())
+        .toList();
+  }
+
+  /** Two rows on a line; the left column is read down first. */
+  private static List<FillLine> twoAcross(List<FillRow> rows) {
     FillRow none = new FillRow("", "", "", "", "", "");
     int lines = (rows.size() + 1) / 2;
     return IntStream.range(0, lines)

@@ -25,9 +25,6 @@ import pegbook.sheet.drawing.Spot;
  * @param datum true when depths below the datum line are known
  * @param filled true when some of them get gravel on the same day and nothing else
  * @param fill other holes that get gravel and steel
- * @param gravel true when some of them get gravel
- * @param steel true when some of them get steel
- * @param twoAcross true when a line of the table has two holes, for there is only gravel, or steel
  * @param pour holes that are poured
  * @param readyMix true when a truck brings the concrete
  * @param stopWhen when to stop and ask
@@ -47,10 +44,7 @@ public record DaySheet(
     List<DigRow> dig,
     boolean datum,
     boolean filled,
-    List<FillLine> fill,
-    boolean gravel,
-    boolean steel,
-    boolean twoAcross,
+    List<FillTable> fill,
     List<PourRow> pour,
     boolean readyMix,
     List<String> stopWhen,
@@ -96,6 +90,15 @@ public record DaySheet(
   public record FillRow(
       String name, String mark, String gravel, String loose, String steel, String cover) {}
 
+  /**
+   * A table of holes to fill.
+   *
+   * @param gravel true when some of them get gravel
+   * @param steel true when some of them get steel
+   * @param twoAcross true when a line has two holes, for there is only gravel, or only steel
+   */
+  public record FillTable(List<FillLine> lines, boolean gravel, boolean steel, boolean twoAcross) {}
+
   /** A line of the table of holes to fill: one hole or two, the second perhaps without a mark. */
   public record FillLine(List<FillRow> holes) {}
 
@@ -124,10 +127,7 @@ public record DaySheet(
         rows.dig(),
         rows.dig().stream().anyMatch(row -> !row.datum().isEmpty()),
         rows.dig().stream().anyMatch(row -> !row.gravel().isEmpty()),
-        rows.fillLines(),
-        rows.isGravel(),
-        rows.isSteel(),
-        rows.isTwoAcross(),
+        rows.fillTables(),
         rows.pour(),
         ConcretePlanSheet.isReadyMix(packet),
         words.stopWhen(),

@@ -308,7 +308,10 @@ class DaySheetTest {
       DayWords words = new DayWords(packet, trial.writing(), day);
       assertThat(rows.dig()).extracting(DigRow::mark).isEqualTo(day.holes(Task.Kind.DIG));
       assertThat(rows.pour()).extracting(PourRow::mark).isEqualTo(day.holes(Task.Kind.POUR));
-      assertThat(rows.fillLines().stream().flatMap(line -> line.holes().stream()))
+      assertThat(
+              rows.fillTables().stream()
+                  .flatMap(table -> table.lines().stream())
+                  .flatMap(line -> line.holes().stream()))
           .filteredOn(row -> !row.mark().isEmpty())
           .containsExactlyInAnyOrderElementsOf(rows.fill());
       assertThat(words.dangers()).hasSize(3).doesNotHaveDuplicates();
