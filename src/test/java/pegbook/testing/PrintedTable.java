@@ -110,12 +110,13 @@ public record PrintedTable(List<String> heads, List<List<String>> rows) {
     return names;
   }
 
-  /** What stands in the row of a name under a head. */
+  /** What stands under a head in the row of a name, or of several names, the one among them. */
   public String cell(String name, String head) {
     for (List<String> row : rows) {
-      for (int start = row.indexOf(name); start >= 0; start = -1) {
-        for (int column = start; column < heads.size(); column++) {
-          if (heads.get(column).equals(head)) {
+      for (int start = 0; start < row.size(); start++) {
+        if (start < heads.size() && PrintedValue.marks(row.get(start)).contains(name)) {
+          int column = start + heads.subList(start, heads.size()).indexOf(head);
+          if (column >= start) {
             return at(row, column);
           }
         }

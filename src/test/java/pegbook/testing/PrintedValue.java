@@ -32,7 +32,7 @@ public final class PrintedValue {
         .orElseThrow(() -> new AssertionError("no length: \"" + printed + "\""));
   }
 
-  /** Names of marks one by one: "S1 to S3, P1" are four. */
+  /** Names of marks one by one: "S1 to S3, P1" are four; so are "S1 to S3, P1, each". */
   public static List<String> marks(String printed) {
     List<String> marks = new ArrayList<>();
     for (String part : printed.split(", ", -1)) {
@@ -42,7 +42,7 @@ public final class PrintedValue {
         for (int number = Integer.parseInt(run.group(2)); number <= last; number++) {
           marks.add(run.group(1) + number);
         }
-      } else if (!part.isEmpty()) {
+      } else if (!part.isEmpty() && !part.equals("each")) {
         marks.add(part);
       }
     }
