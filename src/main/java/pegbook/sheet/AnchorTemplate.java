@@ -26,7 +26,7 @@ final class AnchorTemplate {
   private static final double MARGIN_MM = 12;
 
   /** What two parts have in common. */
-  private static final double SHARED_MM = 12;
+  private static final double SHARED_MM = 14;
 
   private static final double HALF_CROSS_MM = 4;
 
@@ -293,7 +293,7 @@ final class AnchorTemplate {
           Spots.shifted(spot, 0, -HALF_CROSS_MM),
           Spots.shifted(spot, 0, HALF_CROSS_MM),
           Pen.MEDIUM);
-      write(Spots.shifted(spot, -3.6, 4), name(name) + number, TYPE);
+      write(Spots.shifted(spot, -3.6, 3.6), name(name) + number, TYPE);
     }
 
     /** A, B and so on, then AA. */
