@@ -119,10 +119,11 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
   private Stop stop(Finding finding) {
     Map<String, String> values = formats().arguments(finding.arguments());
     String key = "finding." + finding.id();
-    String about = finding.subjects().isEmpty() ? "" : formats().names(today(finding)) + ": ";
+    String title = writing.texts().say(key + ".title", values);
+    String holes = formats().names(today(finding));
+    boolean named = holes.isEmpty() || title.startsWith(holes + " ");
     return new Stop(
-        about + writing.texts().say(key + ".title", values),
-        writing.texts().say(key + ".way", values));
+        named ? title : holes + ": " + title, writing.texts().say(key + ".way", values));
   }
 
   List<String> dangers() {
