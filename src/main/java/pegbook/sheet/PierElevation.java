@@ -154,7 +154,7 @@ final class PierElevation {
     soil();
     concrete();
     content.cage().ifPresent(this::steel);
-    content.pier().sleeve().ifPresent(this::sleeve);
+    sleeveInConcrete().ifPresent(this::sleeve);
     content.pier().anchors().ifPresent(this::bolts);
     content.floor().ifPresent(this::floor);
     dimensions();
@@ -234,6 +234,14 @@ final class PierElevation {
                 canvas.line(new Spot(middle - side, y), new Spot(middle + side, y), Pen.THIN);
               }
             });
+  }
+
+  /** One that leaves below the concrete has its finding, and no picture. */
+  private Optional<Sleeve> sleeveInConcrete() {
+    return content
+        .pier()
+        .sleeve()
+        .filter(pipe -> pipe.depth().plus(pipe.outside()).isLessThan(hole.depth()));
   }
 
   /** Down from the top, then out to the right, wherever it really leaves. */
@@ -361,9 +369,7 @@ final class PierElevation {
                       (middle + inner + middle + half(hole.formAbove())) / 2,
                       height(over.minus(BOARD)) - 1.5));
             });
-    content
-        .pier()
-        .sleeve()
+    sleeveInConcrete()
         .ifPresent(
             pipe ->
                 point(
@@ -375,6 +381,10 @@ final class PierElevation {
         .ifPresent(
             depth -> {
               double y = height(depth.negated());
+              if (y < bottom - SOIL_MM) {
+                leftOver.add(say("frost", "depth", depth));
+                return;
+              }
               canvas.line(
                   new Spot(middle - far, y), new Spot(middle + far, y), Pen.MEDIUM.dashed());
               point(say("frost", "depth", depth), new Spot(middle + far - 1, y));
