@@ -63,11 +63,6 @@ final class PierElevation {
       return hole.top().plus(bolts).max(floor().orElse(Length.ZERO));
     }
 
-    /** Below the ground: the bottom, or the frost where the pier does not reach it. */
-    Length lowest() {
-      return hole.dug().max(frost.orElse(Length.ZERO));
-    }
-
     Length halfWidth() {
       Length half = hole.diameter().times(0.5);
       return floor().isPresent() ? half.max(gap.opening().times(0.5).plus(FLOOR_SHOWN)) : half;
@@ -90,7 +85,7 @@ final class PierElevation {
     this.writing = writing;
     this.content = content;
     this.hole = content.hole();
-    Length height = content.lowest().plus(content.highest());
+    Length height = hole.dug().plus(content.highest());
     this.scale =
         DrawingScale.largestThatFits(
                 writing.formats().units(),
@@ -103,8 +98,8 @@ final class PierElevation {
     this.placer = new LabelPlacer(canvas);
     this.middle = LEFT_MM + (size.x() - LEFT_MM - RIGHT_MM) / 2;
     this.far = half(content.halfWidth().times(2)) + SOIL_MM;
-    this.ground = BELOW_MM + scale.millimetres(content.lowest());
-    this.bottom = ground - scale.millimetres(hole.dug());
+    this.bottom = BELOW_MM;
+    this.ground = bottom + scale.millimetres(hole.dug());
   }
 
   /**
