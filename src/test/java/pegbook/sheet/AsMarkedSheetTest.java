@@ -53,7 +53,7 @@ class AsMarkedSheetTest {
     ObjectNode job = (ObjectNode) JSON.readTree(Files.readAllBytes(EXAMPLE));
     ArrayNode marked = JSON.createArrayNode();
     for (String pair : pairs) {
-      String[] ends = pair.split(" ");
+      String[] ends = pair.split(" ", -1);
       Length planned =
           example
               .placement()
