@@ -30,6 +30,7 @@ final class SubjectResults {
     json.object("digging", content -> digging(content, packet.digSchedule()));
     json.object("footingLoads", content -> FootingResults.loads(content, packet.footingLoads()));
     json.object("bearing", content -> FootingResults.bearing(content, packet.bearing()));
+    json.object("frostDepth", content -> FrostResults.depth(content, packet.frostDepth()));
     if (!packet.pierStiffness().piers().isEmpty()) {
       json.object("piers", content -> PierResults.write(content, packet.pierStiffness()));
     }

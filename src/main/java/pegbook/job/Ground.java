@@ -14,6 +14,7 @@ import pegbook.measure.Length;
  * @param water depth of ground water below the ground
  * @param allowablePressure what the soil may carry
  * @param frost the authority's frost depth
+ * @param freezing how much frost the air brings, where the job says so
  * @param benchmark the fixed point from which every height is read
  * @param levels height of the ground above the benchmark at marks, up positive; a mark without one
  *     is unknown
@@ -25,6 +26,7 @@ public record Ground(
     Optional<Length> water,
     Optional<AllowablePressure> allowablePressure,
     Optional<Frost> frost,
+    Optional<AirFreezingIndex> freezing,
     Optional<Benchmark> benchmark,
     Map<String, Length> levels,
     Optional<GroundStiffness> stiffness) {

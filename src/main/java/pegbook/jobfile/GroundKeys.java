@@ -77,6 +77,7 @@ final class GroundKeys {
               WATER,
               ALLOWABLE_PRESSURE,
               FROST,
+              FreezingKeys.INDEX,
               BENCHMARK,
               LEVELS,
               StiffnessKeys.MODULUS,
@@ -100,6 +101,7 @@ final class GroundKeys {
         fields.find(WATER),
         fields.find(ALLOWABLE_PRESSURE),
         fields.find(FROST),
+        fields.find(FreezingKeys.INDEX),
         fields.find(BENCHMARK),
         fields.find(LEVELS).orElse(Map.of()),
         StiffnessKeys.stiffness(fields));

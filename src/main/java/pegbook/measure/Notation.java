@@ -5,6 +5,7 @@ import static pegbook.measure.QuantityKind.AREA;
 import static pegbook.measure.QuantityKind.DENSITY;
 import static pegbook.measure.QuantityKind.DURATION;
 import static pegbook.measure.QuantityKind.FORCE;
+import static pegbook.measure.QuantityKind.FREEZING_INDEX;
 import static pegbook.measure.QuantityKind.LENGTH;
 import static pegbook.measure.QuantityKind.MASS;
 import static pegbook.measure.QuantityKind.PRESSURE;
@@ -145,6 +146,22 @@ public final class Notation {
           List.of(),
           List.of("m/s", "ft/s"));
 
+  /** Without its base such an index says nothing: both units name it. */
+  public static final QuantityNotation<FreezingIndex> FREEZING_INDICES =
+      new QuantityNotation<>(
+          FREEZING_INDEX,
+          List.of(
+              unit(
+                  "F-days",
+                  FreezingIndex::ofFahrenheitDays,
+                  "F-days",
+                  "F days",
+                  "°F-days",
+                  "°F days"),
+              unit("C-days", FreezingIndex::new, "C-days", "C days", "°C-days", "°C days")),
+          List.of(),
+          List.of("C-days", "F-days"));
+
   private static final List<QuantityNotation<?>> ALL =
       List.of(
           LENGTHS,
@@ -158,7 +175,8 @@ public final class Notation {
           TEMPERATURES,
           RATIOS,
           DURATIONS,
-          SPEEDS);
+          SPEEDS,
+          FREEZING_INDICES);
 
   private Notation() {}
 

@@ -13,5 +13,6 @@ public enum QuantityKind {
   TEMPERATURE,
   RATIO,
   DURATION,
-  SPEED
+  SPEED,
+  FREEZING_INDEX
 }

@@ -9,6 +9,7 @@ import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.footingloads.FootingLoads;
+import pegbook.calc.frostdepth.FrostDepth;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.pierstiffness.PierStiffness;
@@ -43,6 +44,7 @@ import pegbook.job.Job;
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
  * @param footingLoads what the supports carry
  * @param bearing the footings against the ground
+ * @param frostDepth how deep frost goes
  * @param pierStiffness how still the piers stand, and how clear of the floor
  * @param concretePlan what fills the holes
  * @param steelPlan what stands in the concrete
@@ -66,6 +68,7 @@ public record Packet(
     DigSchedule digSchedule,
     FootingLoads footingLoads,
     Bearing bearing,
+    FrostDepth frostDepth,
     PierStiffness pierStiffness,
     ConcretePlan concretePlan,
     SteelPlan steelPlan,
@@ -91,6 +94,7 @@ public record Packet(
         dayPlan,
         footingLoads,
         bearing,
+        frostDepth,
         pierStiffness,
         concretePlan,
         steelPlan,

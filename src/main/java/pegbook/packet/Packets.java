@@ -16,6 +16,8 @@ import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigScheduleCalculator;
 import pegbook.calc.footingloads.FootingLoads;
 import pegbook.calc.footingloads.FootingLoadsCalculator;
+import pegbook.calc.frostdepth.FrostDepth;
+import pegbook.calc.frostdepth.FrostDepthCalculator;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.levels.LevelsCalculator;
 import pegbook.calc.markaccuracy.MarkAccuracy;
@@ -73,6 +75,7 @@ public final class Packets {
     SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, holes, digSchedule.heaps());
     FootingLoads footingLoads = FootingLoadsCalculator.calculate(job, placement, holes);
     Bearing bearing = BearingCalculator.calculate(job, holes, footingLoads.loads());
+    FrostDepth frostDepth = FrostDepthCalculator.calculate(job, holes);
     MarkAccuracy markAccuracy =
         MarkAccuracyCalculator.calculate(
             job, placement, tapeTable.swings(), new Diggings(holes, digSchedule.heaps()));
@@ -100,6 +103,7 @@ public final class Packets {
         digSchedule,
         footingLoads,
         bearing,
+        frostDepth,
         pierStiffness,
         concretePlan,
         steelPlan,

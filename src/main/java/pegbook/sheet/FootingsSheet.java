@@ -5,17 +5,23 @@ import pegbook.packet.Packet;
 import pegbook.sheet.drawing.Drawing;
 
 /**
- * Footings and frost: what each support carries, what it presses on the ground, and what the
- * figures rest on.
+ * Footings and frost: what each support carries, what it presses on the ground, how deep frost
+ * goes, and what the figures rest on.
  *
  * @param title the sheet's title
  * @param lead how the footings stand, in a sentence
  * @param loads shares of the floor and loads
  * @param bearing the footings against the ground
+ * @param frost how deep frost goes
  * @param basis what the design rests on
  */
 public record FootingsSheet(
-    String title, String lead, FootingLoadsPart loads, BearingPart bearing, BasisPart basis)
+    String title,
+    String lead,
+    FootingLoadsPart loads,
+    BearingPart bearing,
+    FrostDepthPart frost,
+    BasisPart basis)
     implements Sheet {
 
   @Override
@@ -31,6 +37,7 @@ public record FootingsSheet(
         bearing.lead(),
         FootingLoadsPart.of(packet, writing),
         bearing,
+        FrostDepthPart.of(packet, writing),
         BasisPart.of(packet, writing));
   }
 }

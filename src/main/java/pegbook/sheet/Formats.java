@@ -14,6 +14,7 @@ import pegbook.measure.Area;
 import pegbook.measure.Density;
 import pegbook.measure.Duration;
 import pegbook.measure.Force;
+import pegbook.measure.FreezingIndex;
 import pegbook.measure.Length;
 import pegbook.measure.LengthNotation;
 import pegbook.measure.Mass;
@@ -123,6 +124,11 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
     return NumberNotation.write(Math.floor(degrees + 1e-6), 0) + (imperial() ? " °F" : " °C");
   }
 
+  /** An index of frost in the air to the whole degree-day. */
+  public String freezingIndex(FreezingIndex index) {
+    return NumberNotation.write(index, imperial() ? Unit.FAHRENHEIT_DAY : Unit.CELSIUS_DAY, 0);
+  }
+
   /** An azimuth or an angle: degrees and minutes. */
   public String angle(Angle angle) {
     return AngleNotation.write(angle);
@@ -227,6 +233,9 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
     }
     if (quantity instanceof Temperature temperature) {
       return temperature(temperature);
+    }
+    if (quantity instanceof FreezingIndex index) {
+      return freezingIndex(index);
     }
     if (quantity instanceof Duration duration) {
       return hours(duration);

@@ -39,6 +39,7 @@ public final class Texts {
           "dig-schedule",
           "day-plan",
           "footings",
+          "frost-depth",
           "pier",
           "concrete-plan",
           "steel-plan",

@@ -28,6 +28,10 @@ class UnitFactorsTest {
 
   private static final javax.measure.Unit<?> KIP = POUND_FORCE.multiply(1000);
 
+  /** By the steam tables of 1956: 2326 J/kg for a Btu a pound. */
+  private static final javax.measure.Unit<?> BTU =
+      POUND.multiply(Units.JOULE).divide(Units.KILOGRAM).multiply(2326);
+
   private static final Map<Unit, javax.measure.Unit<?>> COMPOSED =
       Map.ofEntries(
           Map.entry(Unit.NONE, AbstractUnit.ONE),
@@ -88,6 +92,16 @@ class UnitFactorsTest {
           Map.entry(
               Unit.MILLIONTH_PER_FAHRENHEIT,
               Units.KELVIN.multiply(5).divide(9).inverse().divide(1e6)),
+          Map.entry(Unit.FAHRENHEIT_DAY, Units.KELVIN.multiply(5).divide(9).multiply(Units.DAY)),
+          Map.entry(Unit.CELSIUS_DAY, Units.KELVIN.multiply(Units.DAY)),
+          Map.entry(
+              Unit.BTU_PER_FOOT_HOUR_FAHRENHEIT,
+              BTU.divide(FOOT).divide(Units.HOUR).divide(Units.KELVIN.multiply(5).divide(9))),
+          Map.entry(
+              Unit.WATT_PER_METRE_KELVIN, Units.WATT.divide(Units.METRE).divide(Units.KELVIN)),
+          Map.entry(Unit.BTU_PER_CUBIC_FOOT, BTU.divide(FOOT.pow(3))),
+          Map.entry(Unit.MEGAJOULE_PER_CUBIC_METRE, MEGA(Units.JOULE).divide(Units.METRE.pow(3))),
+          Map.entry(Unit.DAY, Units.DAY),
           Map.entry(Unit.HOUR, Units.HOUR),
           Map.entry(Unit.MINUTE, Units.MINUTE),
           Map.entry(Unit.CUBIC_METRE_PER_HOUR, Units.CUBIC_METRE.divide(Units.HOUR)),

@@ -104,6 +104,25 @@ class FootingsSheetTest {
     }
   }
 
+  /** The rule stands first, the estimates beside it, and the exemptions are questions. */
+  @Test
+  void frostLeadsWithTheRuleAndAsksAboutExemptions() {
+    FootingJob trial = new FootingJob();
+    trial.ground =
+        """
+        "soil": "clay", "frost": {"depth": "42 in", "from": "county office"},
+        "airFreezingIndex": {"value": "1800 F-days", "return": "100 years"}
+        """;
+    FrostDepthPart frost = sheet(trial).frost();
+    assertThat(frost.lead()).contains("rules").contains("coldest winter in 100 years");
+    assertThat(frost.rows().get(0).from()).isEqualTo("county office");
+    assertThat(frost.rows().get(1).what()).contains("Stefan");
+    assertThat(frost.rows().get(1).working()).isNotEmpty();
+    assertThat(plain(frost.rests().get(0))).contains("1800 °F-days", "shaded ground", "assumed");
+    assertThat(frost.soil()).contains("Clay, frost group F3 to F4", "memory");
+    assertThat(frost.questions()).hasSize(4);
+  }
+
   static Stream<TrialPacket> packets() {
     return Stream.concat(TrialPacket.examples(), TrialPacket.made(20));
   }

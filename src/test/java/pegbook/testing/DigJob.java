@@ -135,6 +135,7 @@ public final class DigJob {
             Optional.empty(),
             frost,
             Optional.empty(),
+            Optional.empty(),
             levels,
             Optional.empty()),
         layout(),

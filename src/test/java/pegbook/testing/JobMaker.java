@@ -62,7 +62,9 @@ public final class JobMaker {
     for (int i = 1; i <= piers; i++) {
       marks.add("P" + i);
     }
-    new MadeGround(job, chance, written, imperial).ground(marks, outline.reach(), fall());
+    MadeGround ground = new MadeGround(job, chance, written, imperial);
+    ground.ground(marks, outline.reach(), fall());
+    ground.freezing(number);
     new MadeSite(job, chance, written, imperial).place().site(outline.reach()).work();
     return job;
   }

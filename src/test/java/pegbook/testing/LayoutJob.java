@@ -129,6 +129,7 @@ public final class LayoutJob {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             benchmark,
             levels,
             Optional.empty()),

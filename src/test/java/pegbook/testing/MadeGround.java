@@ -5,6 +5,10 @@ import java.util.List;
 
 /** Made-up ground: soil, frost, bearing, levels. */
 final class MadeGround {
+  private static final List<String> RETURNS = List.of("100 years", "mean", "30 years", "10 years");
+  private static final List<String> SURFACES =
+      List.of("shaded", "bare soil", "turf", "trees", "concrete", "asphalt");
+
   private final ObjectNode job;
   private final Chance chance;
   private final Written written;
@@ -66,6 +70,26 @@ final class MadeGround {
     for (String mark : marks) {
       if (chance.often(known)) {
         levels.put(mark, written.level(chance.between(-fall, fall / 3)));
+      }
+    }
+  }
+
+  /** Frost in the air of some jobs; told by the number, so that no other chance shifts. */
+  void freezing(int number) {
+    if (number % 3 == 0 && job.get("ground") instanceof ObjectNode ground) {
+      ObjectNode index =
+          ground
+              .putObject("airFreezingIndex")
+              .put(
+                  "value", imperial ? 300 + 60 * number + " F-days" : 200 + 30 * number + " C-days")
+              .put("return", RETURNS.get(number / 3 % RETURNS.size()))
+              .put("surface", SURFACES.get(number / 3 % SURFACES.size()));
+      if (number % 2 == 0) {
+        index.put("days", 90 + number).put("meanYear", imperial ? "44 °F" : "5.5 °C");
+      }
+      if (number % 9 == 0) {
+        index.put("from", LongNames.AUTHORITIES.get(number % LongNames.AUTHORITIES.size()));
+        index.put("moisture", "9 %").put("dryDensity", imperial ? "105 pcf" : "1680 kg/m3");
       }
     }
   }

@@ -123,6 +123,7 @@ public final class SiteJob {
             pressure,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Map.of(),
             Optional.empty()),
         layout(),
