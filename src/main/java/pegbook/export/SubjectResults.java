@@ -6,6 +6,7 @@ import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.tapetable.TapeTable;
+import pegbook.calc.workestimate.WorkEstimate;
 import pegbook.figures.DatumLine;
 import pegbook.figures.Result;
 import pegbook.packet.Packet;
@@ -27,7 +28,7 @@ final class SubjectResults {
     json.object("levels", content -> LevelResults.levels(content, packet.levels()));
     json.object(
         "tapeCorrections", content -> LevelResults.corrections(content, packet.tapeCorrections()));
-    json.object("digging", content -> digging(content, packet.digSchedule()));
+    json.object("digging", content -> digging(content, packet));
     json.object("footingLoads", content -> FootingResults.loads(content, packet.footingLoads()));
     json.object("bearing", content -> FootingResults.bearing(content, packet.bearing()));
     json.object("frostDepth", content -> FrostResults.depth(content, packet.frostDepth()));
@@ -37,14 +38,12 @@ final class SubjectResults {
     json.object("concrete", content -> concrete(content, packet.concretePlan()));
     json.object("steel", content -> steel(content, packet.steelPlan()));
     json.list("days", packet.dayPlan().days(), SubjectResults::day);
+    json.object("plan", content -> plan(content, packet.dayPlan()));
     json.list(
         "needs",
         packet.results().stream().map(Result::needs).flatMap(java.util.List::stream).toList(),
         ResultsJson::need);
-    json.list(
-        "tasks",
-        packet.results().stream().map(Result::tasks).flatMap(java.util.List::stream).toList(),
-        ResultsJson::task);
+    json.list("tasks", packet.workEstimate().tasks(), ResultsJson::task);
   }
 
   private static void site(JsonFigures json, SitePlan plan) {
@@ -88,25 +87,30 @@ final class SubjectResults {
         .quantity("shiftMetres", row.shift());
   }
 
-  private static void digging(JsonFigures json, DigSchedule schedule) {
-    json.list("rows", schedule.rows(), SubjectResults::dug)
+  private static void digging(JsonFigures json, Packet packet) {
+    DigSchedule schedule = packet.digSchedule();
+    WorkEstimate estimate = packet.workEstimate();
+    json.list("rows", schedule.rows(), (row, dug) -> dug(row, dug, estimate))
         .list("heaps", schedule.heaps(), ResultsJson::heap)
         .quantity("bankCubicMetres", schedule.totals().bank())
         .quantity("looseCubicMetres", schedule.totals().loose())
         .whole("cartLoads", schedule.totals().cartLoads())
-        .number("leastPersonHours", schedule.totals().least().hours())
-        .number("mostPersonHours", schedule.totals().most().hours());
+        .number("leastPersonHours", estimate.digLeast().hours())
+        .number("mostPersonHours", estimate.digMost().hours());
+    estimate.real().ifPresent(real -> json.number("realFactor", real.factor()));
   }
 
-  private static void dug(JsonFigures json, DigSchedule.Row row) {
+  private static void dug(JsonFigures json, DigSchedule.Row row, WorkEstimate estimate) {
+    WorkEstimate.HoleWork work = estimate.dig(row.hole().mark());
     json.whole("order", row.order())
         .text("mark", row.hole().mark())
         .quantity("bankCubicMetres", row.bank())
         .quantity("looseCubicMetres", row.loose())
         .whole("cartLoads", row.cartLoads())
         .quantity("kilograms", row.mass())
-        .number("leastPersonHours", row.least().hours())
-        .number("mostPersonHours", row.most().hours());
+        .number("leastPersonHours", work.least().hours())
+        .number("mostPersonHours", work.most().hours())
+        .text("hoursBasis", work.basis().name());
   }
 
   private static void concrete(JsonFigures json, ConcretePlan plan) {
@@ -155,6 +159,41 @@ final class SubjectResults {
         .quantity("kilograms", size.mass())
         .quantity("stockMetres", size.stock())
         .whole("stockBars", size.bars());
+  }
+
+  private static void plan(JsonFigures json, DayPlan plan) {
+    json.list("holds", plan.holds(), SubjectResults::hold)
+        .list("orders", plan.orders(), SubjectResults::order)
+        .list(
+            "chain",
+            plan.chain(),
+            (item, link) ->
+                item.text("wait", link.kind().map(Enum::name))
+                    .whole("fromDay", link.fromDay())
+                    .whole("toDay", link.toDay()));
+    plan.finish()
+        .ifPresent(
+            finish ->
+                json.text("loadableEarliest", finish.earliest().toString())
+                    .text("loadablePlanned", finish.planned().toString())
+                    .text("loadableLatest", finish.latest().toString()));
+  }
+
+  private static void hold(JsonFigures json, DayPlan.Hold hold) {
+    json.text("wait", hold.kind().name())
+        .texts("holes", hold.marks())
+        .text("call", hold.call().map(Object::toString))
+        .text("date", hold.date().map(Object::toString))
+        .whole("afterDay", hold.afterDay());
+  }
+
+  private static void order(JsonFigures json, DayPlan.Order order) {
+    json.whole("lots", order.lots())
+        .whole("days", order.days())
+        .text("lastPour", order.lastPour().map(Object::toString))
+        .whole("holeNights", order.holeNights())
+        .whole("mostOpen", order.mostOpen())
+        .flag("chosen", order.chosen());
   }
 
   private static void day(JsonFigures json, DayPlan.WorkDay day) {

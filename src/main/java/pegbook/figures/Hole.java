@@ -48,6 +48,14 @@ public record Hole(
     JOB
   }
 
+  /** A narrower hole has no room to swing a spade in: common practice, no source. */
+  private static final Length NARROW_BELOW = Length.ofMillimetres(600);
+
+  /** Whether a spade cannot be swung in it. */
+  public boolean isNarrow() {
+    return diameter.isLessThan(NARROW_BELOW);
+  }
+
   /** Depth to the bare bottom: what is dug. */
   public Length dug() {
     return depth.plus(gravel);

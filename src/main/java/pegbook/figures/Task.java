@@ -20,14 +20,21 @@ public record Task(Kind kind, Optional<String> mark, Duration least, Duration mo
     MARK_OUT,
     PROVE,
     SET_PEGS,
+    /** A booked machine bores the hole; where none is booked, boring is part of digging. */
+    BORE,
     DIG,
     CARRY_SPOIL,
+    /** Someone looks into the bare hole. */
+    LOOK,
     GRAVEL,
+    /** Form, sleeve and anchor template. */
+    FORM,
     STEEL,
     INSPECTION,
-    POUR
+    POUR,
+    STRIP
   }
 
   /** Kinds that only wait. */
-  public static final List<Kind> HOLD_POINTS = List.of(Kind.INSPECTION);
+  public static final List<Kind> HOLD_POINTS = List.of(Kind.LOOK, Kind.INSPECTION);
 }

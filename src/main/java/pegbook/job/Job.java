@@ -16,10 +16,11 @@ import java.util.Optional;
  * @param piers the isolated footings that carry instruments
  * @param floor what the supports carry, where given
  * @param crew who works, how long, on which days
+ * @param plan what the days must reckon with
  * @param tools what the crew digs with
  * @param spoil how dug soil is carried and where it goes
  * @param concrete bags, strength, waste
- * @param field what was really marked
+ * @param field what was really marked and dug
  * @param defaults every value that the job left out, as it was filled in
  */
 public record Job(
@@ -33,6 +34,7 @@ public record Job(
     List<Pier> piers,
     Optional<Floor> floor,
     Crew crew,
+    Plan plan,
     List<Tool> tools,
     Spoil spoil,
     Concrete concrete,

@@ -68,6 +68,7 @@ enum Complaint {
   DATE,
   TIME_ZONE,
   COUNTRY,
+  DAY_SPAN,
   NAME_OF_MARK,
   NAME_OF_PIER,
   // Between values.
@@ -91,7 +92,11 @@ enum Complaint {
   STIFFNESS_TWICE,
   SEASON_HALF,
   ANCHORS_WIDE,
-  SLEEVE_OUTSIDE;
+  SLEEVE_OUTSIDE,
+  MOST_BELOW_LEAST,
+  HOLE_TWICE,
+  PLAN_WITHOUT_START,
+  MACHINE_WITHOUT_AUGER;
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)\\}");
   private static final Properties WORDS = read();

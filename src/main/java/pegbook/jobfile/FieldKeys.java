@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pegbook.job.Field;
+import pegbook.job.Field.Dug;
 import pegbook.job.Field.Taped;
+import pegbook.measure.Duration;
 import pegbook.measure.Length;
 
-/** What was really marked. */
+/** What was really marked and dug. */
 final class FieldKeys {
   /** More readings than this are refused: every pair of sixty marks, or ten to each of hundreds. */
   static final int MOST = 2000;
@@ -23,9 +25,17 @@ final class FieldKeys {
           fields -> new Taped(fields.get(FROM), fields.get(TO), fields.get(TAPE)));
 
   static final Key<List<Taped>> MARKED = Key.free("marked", new ListValue<>(TAPED, 0, MOST));
+  static final Key<String> HOLE = Key.required("hole", Values.MARK, "\"S3\"");
+  static final Key<Duration> HOURS = Key.required("hours", PlanKeys.PERSON_HOURS, "\"3 h\"");
+  static final SectionValue<Dug> ONE_DUG =
+      new SectionValue<>(
+          List.of(HOLE, HOURS), fields -> new Dug(fields.get(HOLE), fields.get(HOURS)));
+  static final Key<List<Dug>> DUG = Key.free("dug", new ListValue<>(ONE_DUG, 0, 500));
   static final SectionValue<Field> FIELD =
       new SectionValue<>(
-          List.of(MARKED), fields -> new Field(fields.find(MARKED).orElse(List.of())));
+          List.of(MARKED, DUG),
+          fields ->
+              new Field(fields.find(MARKED).orElse(List.of()), fields.find(DUG).orElse(List.of())));
 
   private FieldKeys() {}
 

@@ -12,6 +12,7 @@ import pegbook.job.Job;
 import pegbook.job.Layout;
 import pegbook.job.Pier;
 import pegbook.job.Place;
+import pegbook.job.Plan;
 import pegbook.job.Site;
 import pegbook.job.Spoil;
 import pegbook.job.Supports;
@@ -34,6 +35,7 @@ final class JobKeys {
   static final Key<List<Pier>> PIERS = Key.free("piers", new ListValue<>(PierKeys.PIER, 0, 500));
   static final Key<Floor> FLOOR = Key.free("floor", WorkKeys.FLOOR);
   static final Key<Crew> CREW = Key.part("crew", WorkKeys.CREW);
+  static final Key<Plan> PLAN = Key.part("plan", PlanKeys.PLAN);
   static final Key<Spoil> SPOIL = Key.part("spoil", WorkKeys.SPOIL);
   static final Key<Concrete> CONCRETE = Key.part("concrete", WorkKeys.CONCRETE);
   static final Key<Field> FIELD = Key.part("field", FieldKeys.FIELD);
@@ -56,6 +58,7 @@ final class JobKeys {
             PIERS,
             FLOOR,
             CREW,
+            PLAN,
             ToolKeys.TOOLS,
             SPOIL,
             CONCRETE,
@@ -75,6 +78,7 @@ final class JobKeys {
         fields.find(PIERS).orElse(List.of()),
         fields.find(FLOOR),
         fields.get(CREW),
+        fields.get(PLAN),
         fields.get(ToolKeys.TOOLS),
         fields.get(SPOIL),
         fields.get(CONCRETE),

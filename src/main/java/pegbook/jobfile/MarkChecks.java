@@ -4,10 +4,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import pegbook.geometry.Point;
 import pegbook.job.Layout.Baseline;
 import pegbook.job.Outline;
+import pegbook.job.Plan;
 import pegbook.measure.Length;
 import pegbook.measure.UnitSystem;
 
@@ -28,6 +30,13 @@ final class MarkChecks {
     namePiers(marks, report);
     keepPiersNear(marks, report);
     nameTapes(marks, report);
+    nameHoles(marks, report, "field.dug", FieldKeys.HOLE, dug -> "");
+    nameHoles(
+        marks,
+        report,
+        "plan.estimates",
+        PlanKeys.HOLE,
+        estimate -> estimate.find(PlanKeys.WORK).map(Plan.Work::name).orElse(""));
   }
 
   private static void countMarks(JobMarks marks, Report report) {
@@ -93,6 +102,26 @@ final class MarkChecks {
       if (reading.isPresent() && reach.filter(reading.get()::isMoreThan).isPresent()) {
         Map<String, String> words = Map.of("most", report.written(reach.get()));
         report.complain(fields.node(FieldKeys.TAPE), Complaint.TAPE_SHORT, words);
+      }
+    }
+  }
+
+  /** Holes of a list that are not in the job, or stand in it twice for the same. */
+  private static void nameHoles(
+      JobMarks marks, Report report, String list, Key<String> hole, Function<Fields, String> what) {
+    Map<String, Integer> firstLine = new LinkedHashMap<>();
+    for (int i = 0; i <= JobMarks.MOST; i++) {
+      Optional<Fields> item = report.object(list + "[" + i + "]");
+      if (item.isEmpty()) {
+        return;
+      }
+      Fields fields = item.get();
+      Node at = fields.has(hole) ? fields.node(hole) : fields.section();
+      fields.find(hole).ifPresent(mark -> know(marks, mark, at, report));
+      String name = fields.find(hole).orElse("") + " " + what.apply(fields);
+      Integer before = firstLine.putIfAbsent(name, at.at().line());
+      if (before != null && !fields.isRefused(hole)) {
+        report.complain(at, Complaint.HOLE_TWICE, Map.of("line", Integer.toString(before)));
       }
     }
   }

@@ -21,6 +21,7 @@ import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.tapecorrections.TapeCorrections;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.calc.truenorth.TrueNorth;
+import pegbook.calc.workestimate.WorkEstimate;
 import pegbook.figures.Finding;
 import pegbook.figures.Placement;
 import pegbook.figures.Result;
@@ -50,6 +51,7 @@ import pegbook.job.Job;
  * @param steelPlan what stands in the concrete
  * @param safetyNotes the dangers of this job, and who decides
  * @param startConditions what must be settled before anything begins
+ * @param workEstimate how long each task takes
  * @param dayPlan which work on which day
  */
 public record Packet(
@@ -74,6 +76,7 @@ public record Packet(
     SteelPlan steelPlan,
     SafetyNotes safetyNotes,
     StartConditions startConditions,
+    WorkEstimate workEstimate,
     DayPlan dayPlan) {
 
   /** Every calculator's result, in the order of the packet's sheets. */
@@ -91,6 +94,7 @@ public record Packet(
         depthTargets,
         levels,
         digSchedule,
+        workEstimate,
         dayPlan,
         footingLoads,
         bearing,

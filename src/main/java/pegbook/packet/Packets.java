@@ -41,6 +41,8 @@ import pegbook.calc.tapetable.TapeTable;
 import pegbook.calc.tapetable.TapeTableCalculator;
 import pegbook.calc.truenorth.TrueNorth;
 import pegbook.calc.truenorth.TrueNorthCalculator;
+import pegbook.calc.workestimate.WorkEstimate;
+import pegbook.calc.workestimate.WorkEstimateCalculator;
 import pegbook.figures.Diggings;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
@@ -84,9 +86,10 @@ public final class Packets {
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
     StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
-    DayPlan dayPlan =
-        DayPlanCalculator.calculate(
-            job, holes, tasks(tapeTable, safePegs, digSchedule, concretePlan, steelPlan));
+    WorkEstimate workEstimate =
+        WorkEstimateCalculator.calculate(
+            job, digSchedule.digging(), tasks(tapeTable, safePegs, concretePlan, steelPlan));
+    DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
     return new Packet(
         job,
         jobHash,
@@ -109,6 +112,7 @@ public final class Packets {
         steelPlan,
         safetyNotes,
         startConditions,
+        workEstimate,
         dayPlan);
   }
 

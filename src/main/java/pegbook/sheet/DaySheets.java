@@ -14,10 +14,12 @@ import pegbook.sheet.drawing.Drawing;
  * @param title the sheet's title
  * @param lead how many days, in a sentence
  * @param rows one for each day
+ * @param estimate how long each task takes
  * @param days the sheets; the contents leave them out, as they follow the table of all days in
  *     order
  */
-public record DaySheets(String title, String lead, List<Row> rows, List<DaySheet> days)
+public record DaySheets(
+    String title, String lead, List<Row> rows, WorkEstimatePart estimate, List<DaySheet> days)
     implements Sheet {
   /** A day on the table. */
   public record Row(String day, String dig, String fill, String pour, String hours, String open) {}
@@ -40,6 +42,7 @@ public record DaySheets(String title, String lead, List<Row> rows, List<DaySheet
                     "days", writing.formats().count(plan.days().size()),
                     "crew", writing.formats().hours(plan.crewHours()))),
         plan.days().stream().map(day -> row(packet, writing, day)).toList(),
+        WorkEstimatePart.of(packet, writing),
         plan.days().stream().map(day -> DaySheet.of(packet, writing, day)).toList());
   }
 
@@ -48,7 +51,10 @@ public record DaySheets(String title, String lead, List<Row> rows, List<DaySheet
     List<String> fill =
         day.portions().stream()
             .filter(
-                portion -> portion.kind() == Task.Kind.GRAVEL || portion.kind() == Task.Kind.STEEL)
+                portion ->
+                    portion.kind() == Task.Kind.GRAVEL
+                        || portion.kind() == Task.Kind.FORM
+                        || portion.kind() == Task.Kind.STEEL)
             .flatMap(portion -> portion.mark().stream())
             .distinct()
             .toList();

@@ -28,6 +28,7 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
               Task.Kind.PROVE, List.of("tapes"),
               Task.Kind.DIG, List.of("stick"),
               Task.Kind.CARRY_SPOIL, List.of("barrow"),
+              Task.Kind.FORM, List.of("forms"),
               Task.Kind.STEEL, List.of("bender", "pliers", "spacers"),
               Task.Kind.POUR, List.of("rod", "goggles")));
 
@@ -49,7 +50,9 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
 
   /** What depends on the job: its tools for digging, its gravel, its concrete. */
   private void own(Task.Kind kind, Map<String, String> things) {
-    if (kind == Task.Kind.DIG) {
+    if (kind == Task.Kind.BORE) {
+      packet.job().plan().machine().ifPresent(machine -> things.put("machine", machine.what()));
+    } else if (kind == Task.Kind.DIG) {
       digging(things);
     } else if (kind == Task.Kind.GRAVEL) {
       things.put("gravel", gravel());

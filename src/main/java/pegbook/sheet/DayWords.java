@@ -1,10 +1,12 @@
 package pegbook.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import pegbook.calc.dayplan.DayPlan.Portion;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
@@ -28,9 +30,16 @@ import pegbook.sheet.DaySheet.Tick;
 record DayWords(Packet packet, Writing writing, WorkDay day) {
   private static final int DANGERS = 3;
 
-  /** Kinds of work at holes, in their order; the inspection comes before the pour. */
+  /** Kinds of work that the sheet names hole by hole. */
   private static final List<Task.Kind> AT_HOLES =
-      List.of(Task.Kind.DIG, Task.Kind.GRAVEL, Task.Kind.STEEL, Task.Kind.POUR);
+      List.of(
+          Task.Kind.BORE,
+          Task.Kind.DIG,
+          Task.Kind.GRAVEL,
+          Task.Kind.FORM,
+          Task.Kind.STEEL,
+          Task.Kind.POUR,
+          Task.Kind.STRIP);
 
   private String say(String key) {
     return say(key, Map.of());
@@ -64,23 +73,46 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
         .toList();
   }
 
-  /** "Mark out and prove the marks." "Dig S1 to S3." In the order of the work. */
+  /**
+   * "Mark out and prove the marks." "Dig S1 to S3." In the order of the work; an earlier lot goes
+   * first.
+   */
   List<Step> steps() {
     List<Step> steps = new ArrayList<>();
     List<Tick> marking = ticks(Task.Kind.MARK_OUT, Task.Kind.PROVE, Task.Kind.SET_PEGS);
     if (!marking.isEmpty()) {
       steps.add(new Step(say("work.mark-out"), marking));
     }
-    for (Task.Kind kind : AT_HOLES) {
-      if (kind == Task.Kind.POUR && day.has(Task.Kind.INSPECTION)) {
-        steps.add(new Step(say("work.inspection"), ticks(Task.Kind.INSPECTION)));
-      }
-      if (day.has(kind)) {
-        String holes = formats().names(day.holes(kind));
-        steps.add(new Step(say("work." + word(kind), Map.of("holes", holes)), List.of()));
-      }
-    }
+    day.portions().stream()
+        .map(Portion::kind)
+        .distinct()
+        .sorted(
+            Comparator.comparing((Task.Kind kind) -> !isOfEarlierLot(kind))
+                .thenComparing(kind -> kind))
+        .flatMap(kind -> step(kind).stream())
+        .forEach(steps::add);
     return steps;
+  }
+
+  /** Whether the day begins with pours, or with forms to strip, before it goes on digging. */
+  private boolean isOfEarlierLot(Task.Kind kind) {
+    return kind.compareTo(Task.Kind.INSPECTION) >= 0 && begins(kind) < begins(Task.Kind.DIG);
+  }
+
+  /** The place of the first portion of a kind; that of the end where there is none. */
+  private int begins(Task.Kind kind) {
+    List<Task.Kind> kinds = day.portions().stream().map(Portion::kind).toList();
+    return kinds.contains(kind) ? kinds.indexOf(kind) : kinds.size();
+  }
+
+  private Optional<Step> step(Task.Kind kind) {
+    if (Task.HOLD_POINTS.contains(kind)) {
+      return Optional.of(new Step(say("work." + word(kind)), ticks(kind)));
+    }
+    String holes = formats().names(day.holes(kind));
+    return AT_HOLES.contains(kind)
+        ? Optional.of(new Step(say("work." + word(kind), Map.of("holes", holes)), List.of()))
+        : Optional.empty();
   }
 
   /** Boxes for work that is not at a hole. */
@@ -92,7 +124,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
         .toList();
   }
 
-  static String word(Task.Kind kind) {
+  static String word(Enum<?> kind) {
     return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 

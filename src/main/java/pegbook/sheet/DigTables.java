@@ -10,9 +10,10 @@ import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigSchedule.Row;
 import pegbook.calc.digschedule.DigSchedule.Totals;
 import pegbook.calc.digschedule.HeapSpot;
-import pegbook.calc.digschedule.ToolStep;
+import pegbook.calc.workestimate.WorkEstimate.HoleWork;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.Hole;
+import pegbook.figures.ToolStep;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
 import pegbook.measure.Unit;
@@ -151,13 +152,14 @@ record DigTables(Packet packet, Writing writing) {
 
   private SoilRow soil(AlikeHoles kind) {
     Row row = schedule().row(kind.first().mark());
+    HoleWork work = packet.workEstimate().dig(kind.first().mark());
     return new SoilRow(
         formats().names(kind.marks()),
         room(row.bank()),
         room(row.loose()),
         formats().count(row.cartLoads()),
         formats().mass(row.mass()),
-        hours(row.least(), row.most()));
+        hours(work.least(), work.most()));
   }
 
   SoilRow soilTotal() {
@@ -169,7 +171,7 @@ record DigTables(Packet packet, Writing writing) {
         room(totals.loose()),
         formats().count(totals.cartLoads()),
         formats().mass(totals.mass()),
-        hours(totals.least(), totals.most()));
+        hours(packet.workEstimate().digLeast(), packet.workEstimate().digMost()));
   }
 
   SoilRow soilWorking() {
@@ -179,7 +181,7 @@ record DigTables(Packet packet, Writing writing) {
         number("dig-schedule.loose-volume"),
         number("dig-schedule.cart-loads"),
         number("dig-schedule.spoil-mass"),
-        number("dig-schedule.most-time"));
+        number("work-estimate.most"));
   }
 
   /** Least to most, or one number where they are the same. */

@@ -11,9 +11,12 @@ import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigSchedule.Row;
 import pegbook.calc.digschedule.DugSoil;
 import pegbook.calc.digschedule.HeapSpot;
+import pegbook.calc.workestimate.WorkEstimate.HoleWork;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.DatumLine;
+import pegbook.figures.Task;
 import pegbook.job.Frost;
+import pegbook.job.Tool;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Unit;
@@ -67,7 +70,8 @@ record DigWords(Packet packet, Writing writing) {
     values.put("count", formats().count(schedule().rows().size()));
     values.put("depths", depths);
     DigTables tables = new DigTables(packet, writing);
-    values.put("hours", tables.hours(schedule().totals().least(), schedule().totals().most()));
+    values.put(
+        "hours", tables.hours(packet.workEstimate().digLeast(), packet.workEstimate().digMost()));
     return say("lead", values);
   }
 
@@ -153,7 +157,10 @@ record DigWords(Packet packet, Writing writing) {
     Map<String, String> values = new LinkedHashMap<>();
     DigTables tables = new DigTables(packet, writing);
     values.put(
-        "hours", tables.hours(schedule().totals().carryLeast(), schedule().totals().carryMost()));
+        "hours",
+        tables.hours(
+            packet.workEstimate().least(Task.Kind.CARRY_SPOIL),
+            packet.workEstimate().most(Task.Kind.CARRY_SPOIL)));
     values.put("cart", formats().volume(soil.cart()));
     values.put("load", formats().mass(soil.cartLoad()));
     return say("carry", values);
@@ -205,14 +212,15 @@ record DigWords(Packet packet, Writing writing) {
   /** How fast people dig and carry. */
   private List<String> times() {
     List<String> times = new ArrayList<>();
-    HandDigRate dig = schedule().soil().rate();
+    HandDigRate dig = packet.workEstimate().rate();
     Map<String, String> values = new LinkedHashMap<>();
     values.put("rate", rate(dig.upper()));
     values.put("band", formats().distance(HandDigRate.BAND));
     values.put("source", new Sources(texts()).write(dig.citation()));
     times.add(say("basis.rate", values));
-    schedule().rows().stream()
-        .map(Row::range)
+    Stream.concat(
+            packet.workEstimate().holes().stream().map(HoleWork::range),
+            powerAuger() ? Stream.of(WorkRange.find("power-auger")) : Stream.of())
         .distinct()
         .forEach(range -> times.add(say("basis.range." + range.work(), factors(range))));
     HaulRate near = HaulRate.all().get(0);
@@ -222,6 +230,12 @@ record DigWords(Packet packet, Writing writing) {
     values.putAll(factors(WorkRange.find("carry")));
     times.add(say("basis.haul", values));
     return times;
+  }
+
+  private boolean powerAuger() {
+    return schedule().rows().stream()
+        .flatMap(row -> row.tools().stream())
+        .anyMatch(step -> step.tool().kind() == Tool.Kind.POWER_AUGER);
   }
 
   private String rate(WorkRate rate) {

@@ -44,6 +44,7 @@ public final class Texts {
           "concrete-plan",
           "steel-plan",
           "safety-notes",
+          "work-estimate",
           "workings",
           "sources",
           "revision",

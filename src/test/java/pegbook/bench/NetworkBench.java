@@ -39,7 +39,7 @@ public final class NetworkBench {
     LayoutJob layout = LayoutJob.of(new Outline.Circle(new Length(25), 40)).named("S1", "S60");
     Placement placement = ring(PlacementCalculator.calculate(layout.job()));
     List<Field.Taped> readings = readings(placement.marks());
-    layout.field = new Field(readings);
+    layout.field = new Field(readings, List.of());
     Job job = layout.job();
     System.out.println(MARKS + " marks, " + readings.size() + " distances");
     for (int run = 0; run < 4; run++) {

@@ -30,11 +30,13 @@ import pegbook.job.Outline;
 import pegbook.job.Paper;
 import pegbook.job.Pier;
 import pegbook.job.Place;
+import pegbook.job.Plan;
 import pegbook.job.Site;
 import pegbook.job.Soil;
 import pegbook.job.Spoil;
 import pegbook.job.Supports;
 import pegbook.job.Tool;
+import pegbook.job.UtilityMarking;
 import pegbook.measure.Angle;
 import pegbook.measure.Duration;
 import pegbook.measure.Force;
@@ -70,6 +72,10 @@ public final class DigJob {
   public List<Pier> piers = new ArrayList<>();
   public Map<String, Length> levels = new LinkedHashMap<>();
   public Optional<Floor> floor = Optional.empty();
+  public Optional<LocalDate> issued = Optional.empty();
+  public Optional<LocalDate> utilities = Optional.empty();
+  public Plan plan = Plan.PLAIN;
+  public Field field = Field.NOTHING;
   public List<Tool> tools = new ArrayList<>(usualTools());
 
   /** Tools as a household has them. */
@@ -125,7 +131,7 @@ public final class DigJob {
   public Job job() {
     return new Job(
         "test",
-        new Heading("Test", "A", Optional.empty(), Optional.empty(), units, paper),
+        new Heading("Test", "A", issued, Optional.empty(), units, paper),
         place(),
         new Site(boundary, Optional.empty(), features),
         new Ground(
@@ -149,10 +155,11 @@ public final class DigJob {
         piers,
         floor,
         new Crew(2, new Duration(6), Optional.empty(), new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
+        plan,
         tools,
         spoil,
         concrete(),
-        Field.NOTHING,
+        field,
         List.of());
   }
 
@@ -166,7 +173,7 @@ public final class DigJob {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        utilities.map(date -> new UtilityMarking(date, Optional.empty())));
   }
 
   private Layout layout() {

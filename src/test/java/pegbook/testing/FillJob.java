@@ -13,6 +13,7 @@ import pegbook.job.Concrete;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Crew;
 import pegbook.job.Job;
+import pegbook.job.Plan;
 import pegbook.job.Steel;
 import pegbook.job.Tube;
 import pegbook.measure.Duration;
@@ -39,6 +40,7 @@ public final class FillJob {
   public Duration hoursPerDay = new Duration(6);
   public Optional<LocalDate> start = Optional.empty();
   public List<DayOfWeek> workDays = List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
+  public Plan plan = Plan.PLAIN;
   public final List<Hole> holes = new ArrayList<>();
 
   /** Prints in millimetres and litres, and reads lengths in millimetres. */
@@ -126,6 +128,7 @@ public final class FillJob {
         plain.piers(),
         plain.floor(),
         new Crew(people, hoursPerDay, start, new TreeSet<>(workDays)),
+        plan,
         plain.tools(),
         plain.spoil(),
         new Concrete(bag, yield, strength, waste, overBreak, mixing),

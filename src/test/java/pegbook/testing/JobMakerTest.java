@@ -61,6 +61,9 @@ class JobMakerTest {
             "/ground/levels",
             "/floor",
             "/crew",
+            "/plan",
+            "/plan/machine",
+            "/field/dug",
             "/tools",
             "/concrete")) {
       assertThat(JOBS.stream().map(job -> job.at(path).isMissingNode()).distinct())

@@ -23,6 +23,7 @@ import pegbook.job.Outline;
 import pegbook.job.Paper;
 import pegbook.job.Pier;
 import pegbook.job.Place;
+import pegbook.job.Plan;
 import pegbook.job.Site;
 import pegbook.job.Soil;
 import pegbook.job.Spoil;
@@ -150,6 +151,7 @@ public final class LayoutJob {
         piers,
         Optional.empty(),
         new Crew(2, new Duration(6), Optional.empty(), new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
+        Plan.PLAIN,
         List.of(),
         new Spoil(Volume.ofCubicFeet(3), Optional.empty(), Optional.empty()),
         new Concrete(

@@ -122,6 +122,43 @@ final class MadeSite {
     if (chance.often(0.7)) {
       onEarth(job.get("place") instanceof ObjectNode place ? place : job.putObject("place"));
     }
+    if (chance.often(0.6)) {
+      plan();
+    }
+    if (chance.often(0.3)) {
+      ObjectNode field =
+          job.get("field") instanceof ObjectNode some ? some : job.putObject("field");
+      field.putArray("dug").addObject().put("hole", "S1").put("hours", chance.whole(1, 9) + " h");
+    }
+  }
+
+  /** What the days reckon with; dates only beside a first day. */
+  private void plan() {
+    ObjectNode plan = job.putObject("plan");
+    plan.put("rainDays", chance.whole(0, 4));
+    plan.putObject("utility").put("notice", chance.oneOf(List.of("2 work days", "3 days")));
+    plan.putObject("inspection")
+        .put("notice", "1 work day")
+        .put("looks", chance.oneOf(List.of("steel", "open hole and steel")));
+    if (job.at("/crew/start").isMissingNode()) {
+      return;
+    }
+    if (chance.often(0.5)) {
+      plan.put("deadline", "2027-0" + chance.whole(6, 9) + "-15");
+    }
+    if (chance.often(0.4)) {
+      plan.putObject("machine")
+          .put("what", chance.oneOf(LongNames.TOOLS))
+          .put("for", "pouring")
+          .put("date", "2027-05-2" + chance.whole(0, 9));
+    }
+    if (chance.often(0.3)) {
+      plan.putArray("estimates")
+          .addObject()
+          .put("work", "dig")
+          .put("least", "2 h")
+          .put("most", chance.whole(2, 9) + " h");
+    }
   }
 
   /** Both hemispheres, the tropics and beyond the polar circle. */

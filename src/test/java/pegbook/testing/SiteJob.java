@@ -24,6 +24,7 @@ import pegbook.job.Layout;
 import pegbook.job.Outline;
 import pegbook.job.Paper;
 import pegbook.job.Place;
+import pegbook.job.Plan;
 import pegbook.job.Site;
 import pegbook.job.Soil;
 import pegbook.job.Spoil;
@@ -131,6 +132,7 @@ public final class SiteJob {
         List.of(),
         floor,
         new Crew(people, new Duration(6), start, new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
+        Plan.PLAIN,
         tools.stream().map(SiteJob::tool).toList(),
         new Spoil(Volume.ofCubicFeet(3), Optional.empty(), Optional.empty()),
         concrete(),

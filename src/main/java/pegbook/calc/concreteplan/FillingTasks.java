@@ -19,10 +19,10 @@ final class FillingTasks {
 
   private static final Duration GRAVEL_MOST = Duration.ofMinutes(30);
 
-  /** Set the form to its height, strike off, cover; two people. */
-  private static final Duration ROUND_THE_POUR_LEAST = Duration.ofMinutes(20);
+  /** Strike off, set what sticks out, cover; two people. The form is another task. */
+  private static final Duration ROUND_THE_POUR_LEAST = Duration.ofMinutes(15);
 
-  private static final Duration ROUND_THE_POUR_MOST = Duration.ofMinutes(60);
+  private static final Duration ROUND_THE_POUR_MOST = Duration.ofMinutes(40);
 
   /** Person-hours to tamp in a cubic metre of soil round a tube. */
   private static final double BACKFILL_LEAST_HOURS = 1;

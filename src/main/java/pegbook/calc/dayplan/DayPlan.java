@@ -14,12 +14,26 @@ import pegbook.measure.Duration;
  *
  * @param days in order; none where there is nothing to do
  * @param crewHours person-hours that the crew has on a day
+ * @param holds what the work waits for, in the order of the days
+ * @param orders the orders of the work that were compared; one where only one makes sense
+ * @param chain what the end hangs on, from the first day on
+ * @param finish when the last footing may be loaded, where the job names its first day
  */
 public record DayPlan(
-    List<WorkDay> days, Duration crewHours, List<Finding> findings, List<Working> workings)
+    List<WorkDay> days,
+    Duration crewHours,
+    List<Hold> holds,
+    List<Order> orders,
+    List<Link> chain,
+    Optional<Finish> finish,
+    List<Finding> findings,
+    List<Working> workings)
     implements Result {
   public DayPlan {
     days = List.copyOf(days);
+    holds = List.copyOf(holds);
+    orders = List.copyOf(orders);
+    chain = List.copyOf(chain);
     findings = List.copyOf(findings);
     workings = List.copyOf(workings);
   }
@@ -85,4 +99,75 @@ public record DayPlan(
       Duration most,
       boolean continued,
       boolean unfinished) {}
+
+  /** What work waits for. */
+  public enum Wait {
+    /** The marks of buried lines: before any peg and any hole. */
+    UTILITIES,
+    /** A machine that is booked for one day. */
+    MACHINE,
+    /** Someone looks into the bare holes: before any gravel. */
+    LOOK,
+    /** The inspector: before the pour. */
+    INSPECTION,
+    /** The concrete holds without its form. */
+    STRIP,
+    /** The concrete bears load. */
+    LOAD
+  }
+
+  /**
+   * A time of waiting.
+   *
+   * @param marks the holes it is about; none: all
+   * @param call the latest day on which to call or order, where someone must be called
+   * @param date the day on which the wait is over
+   * @param afterDay number of the work day after which it begins; 0: before the first
+   */
+  public record Hold(
+      Wait kind,
+      List<String> marks,
+      Optional<LocalDate> call,
+      Optional<LocalDate> date,
+      int afterDay) {
+    public Hold {
+      marks = List.copyOf(marks);
+    }
+  }
+
+  /**
+   * An order of the work that was tried: the holes dug, looked at and poured in so many lots.
+   *
+   * @param lots one: all holes are dug before any is poured
+   * @param days work days
+   * @param lastPour its date, where days have dates
+   * @param holeNights nights that holes stand open, summed over the holes
+   * @param mostOpen most holes that stand open in one night
+   * @param chosen true for the one that the days follow
+   */
+  public record Order(
+      int lots,
+      int days,
+      Optional<LocalDate> lastPour,
+      int holeNights,
+      int mostOpen,
+      boolean chosen) {}
+
+  /**
+   * A link of the chain on which the end hangs: work on some days, or a wait.
+   *
+   * @param kind what is waited for; absent: the crew's hours
+   * @param fromDay number of the first work day, or of that after which the wait begins
+   * @param toDay number of the last work day, or of that before which the wait ends
+   */
+  public record Link(Optional<Wait> kind, int fromDay, int toDay) {}
+
+  /**
+   * When the last footing may be loaded.
+   *
+   * @param earliest all going well, no day lost
+   * @param planned as the days say
+   * @param latest all going badly, the rain days lost
+   */
+  public record Finish(LocalDate earliest, LocalDate planned, LocalDate latest) {}
 }

@@ -4,24 +4,26 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import pegbook.calc.dayplan.DayPlan.Portion;
+import pegbook.calc.dayplan.DayPlan.Finish;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Hole;
 import pegbook.figures.Task;
-import pegbook.figures.WorkDates;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.measure.Count;
 import pegbook.measure.Duration;
 
-/** Splits the work over days by the crew's hours: {@link TaskOrder}, then {@link DaySplit}. */
+/**
+ * Splits the work over days by the crew's hours and by what must be waited for: {@link WorkList}
+ * orders it, {@link Schedule} deals it out, {@link OrderChoice} compares.
+ */
 public final class DayPlanCalculator {
   private DayPlanCalculator() {}
 
   /**
    * The days.
    *
-   * @param job crew, first day, days of the week
+   * @param job crew, first day, days of the week, plan
    * @param holes every hole of the job
    * @param tasks of all subjects, each subject's in the order in which it wants them done
    */
@@ -34,24 +36,19 @@ public final class DayPlanCalculator {
             new Count(job.crew().people()),
             job.crew().hoursPerDay());
     workings.add(crewHours);
-    List<Task> ordered = TaskOrder.of(tasks);
-    workings.add(
-        Working.of(DayPlanFormulas.planned(), "", sum(ordered, true), sum(ordered, false)));
-    List<List<Portion>> portions = DaySplit.split(ordered, crewHours.asDuration());
-    List<LocalDate> dates = WorkDates.first(job.crew(), portions.size());
-    List<WorkDay> days = new ArrayList<>();
-    for (int i = 0; i < portions.size(); i++) {
-      days.add(
-          new WorkDay(
-              i + 1,
-              dates.isEmpty() ? Optional.empty() : Optional.of(dates.get(i)),
-              portions.get(i),
-              openAfter(holes, portions.subList(0, i + 1))));
-    }
+    workings.add(Working.of(DayPlanFormulas.planned(), "", sum(tasks, true), sum(tasks, false)));
+    OrderChoice choice = OrderChoice.of(job, tasks, job.crew().people());
+    Schedule chosen = choice.chosen();
+    List<WorkDay> days = days(chosen);
+    Optional<Finish> finish = finish(job, chosen);
     return new DayPlan(
         days,
         crewHours.asDuration(),
-        DayPlanFindings.of(job, ordered, days, crewHours.asDuration()),
+        new HoldList(job, chosen).holds(),
+        choice.orders(),
+        CriticalChain.of(chosen),
+        finish,
+        new DayPlanFindings(job, holes, tasks, days, chosen).all(finish),
         workings);
   }
 
@@ -61,17 +58,36 @@ public final class DayPlanCalculator {
         .reduce(Duration.ZERO, Duration::plus);
   }
 
-  /** Holes in which digging has begun and no concrete stands yet. */
-  private static List<String> openAfter(List<Hole> holes, List<List<Portion>> done) {
-    return holes.stream()
-        .map(Hole::mark)
-        .filter(mark -> has(done, mark, Task.Kind.DIG) && !has(done, mark, Task.Kind.POUR))
-        .toList();
+  private static List<WorkDay> days(Schedule schedule) {
+    List<WorkDay> days = new ArrayList<>();
+    for (int day : schedule.worked()) {
+      days.add(
+          new WorkDay(
+              days.size() + 1,
+              schedule.dates().date(day),
+              schedule.portions(day),
+              schedule.open(day)));
+    }
+    return days;
   }
 
-  private static boolean has(List<List<Portion>> days, String mark, Task.Kind kind) {
-    return days.stream()
-        .flatMap(List::stream)
-        .anyMatch(portion -> portion.kind() == kind && portion.mark().equals(Optional.of(mark)));
+  /** The same order with all going well, as planned, and with all going badly in the rain. */
+  private static Optional<Finish> finish(Job job, Schedule planned) {
+    Optional<LocalDate> middle = HoldList.loadable(job, planned);
+    if (middle.isEmpty()) {
+      return Optional.empty();
+    }
+    LocalDate early = loadable(job, planned, Pace.BEST, 0).orElseThrow();
+    LocalDate late = loadable(job, planned, Pace.WORST, job.plan().rainDays()).orElseThrow();
+    return Optional.of(
+        new Finish(
+            early.isAfter(middle.get()) ? middle.get() : early,
+            middle.get(),
+            late.isBefore(middle.get()) ? middle.get() : late));
+  }
+
+  private static Optional<LocalDate> loadable(Job job, Schedule planned, Pace pace, int rainDays) {
+    int people = Math.min(job.crew().people(), OrderChoice.MOST_PEOPLE);
+    return HoldList.loadable(job, Schedule.of(job, planned.list(), pace, people, rainDays));
   }
 }

@@ -5,88 +5,152 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import pegbook.calc.dayplan.DayPlan.Finish;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
+import pegbook.figures.Hole;
 import pegbook.figures.Task;
 import pegbook.job.Job;
 import pegbook.measure.Duration;
+import pegbook.measure.Length;
 import pegbook.published.Citation;
+import pegbook.published.SafetyLimit;
 
-/** What the reader must know of the days. */
-final class DayPlanFindings {
+/**
+ * What the reader must know of the days.
+ *
+ * @param holes of the job
+ * @param tasks of all subjects
+ * @param days as they were dealt out
+ * @param schedule from which they come
+ */
+record DayPlanFindings(
+    Job job, List<Hole> holes, List<Task> tasks, List<WorkDay> days, Schedule schedule) {
   /**
    * A hole that stays open longer than this has rain, frost and visitors to come; common practice.
    */
   private static final long LONG_OPEN_NIGHTS = 7;
 
-  private DayPlanFindings() {}
+  /** A hole so little less deep than a limit counts as reaching it. */
+  private static final Length TOLERANCE = Length.ofMillimetres(1);
 
-  static List<Finding> of(Job job, List<Task> tasks, List<WorkDay> days, Duration crewHours) {
+  List<Finding> all(Optional<Finish> finish) {
     List<Finding> findings = new ArrayList<>();
-    longer(tasks, Task.Kind.POUR, crewHours)
-        .map(marks -> finding(Kind.STOP, "pour-longer-than-day", Decider.ENGINEER).about(marks))
-        .map(finding -> finding.with("hours", Argument.of(crewHours)))
+    longer(Task.Kind.POUR, "pour-longer-than-day", job.crew().people()).ifPresent(findings::add);
+    longer(Task.Kind.DIG, "hole-longer-than-day", Math.min(2, job.crew().people()))
         .ifPresent(findings::add);
-    longer(tasks, Task.Kind.DIG, crewHours)
-        .map(marks -> finding(Kind.NOTE, "hole-longer-than-day", Decider.CREW).about(marks))
-        .map(finding -> finding.with("hours", Argument.of(crewHours)))
+    Stream.of(firstDay(), beforeIssue(), openLong(), alone())
+        .flatMap(Optional::stream)
+        .forEach(findings::add);
+    findings.addAll(new MachineFindings(job, schedule).all());
+    new MarksAge(job, schedule).finding().ifPresent(findings::add);
+    finish
+        .flatMap(range -> new Deadline(job, tasks, schedule).finding(range))
         .ifPresent(findings::add);
-    firstDay(job, days).ifPresent(findings::add);
-    openLong(days).ifPresent(findings::add);
     return findings;
   }
 
-  private static Finding finding(Kind kind, String id, Decider decides) {
-    return Finding.of(kind, id, "crew", decides, Citation.COMMON_PRACTICE);
+  static Finding finding(Kind kind, String id, String place, Decider decider) {
+    return Finding.of(kind, id, place, decider, Citation.COMMON_PRACTICE);
   }
 
-  private static Optional<List<String>> longer(
-      List<Task> tasks, Task.Kind kind, Duration crewHours) {
+  /** Tasks that do not fit into one day of those who find room at them. */
+  private Optional<Finding> longer(Task.Kind kind, String id, int people) {
+    Duration hours = job.crew().hoursPerDay().times(people);
     List<String> marks =
         tasks.stream()
             .filter(task -> task.kind() == kind)
-            .filter(task -> DaySplit.planned(task) > crewHours.hours() + 1e-9)
+            .filter(task -> Pace.PLANNED.hours(task) > hours.hours() + 1e-9)
             .flatMap(task -> task.mark().stream())
             .toList();
-    return marks.isEmpty() ? Optional.empty() : Optional.of(marks);
+    boolean pour = kind == Task.Kind.POUR;
+    return marks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            finding(
+                    pour ? Kind.STOP : Kind.NOTE,
+                    id,
+                    "crew",
+                    pour ? Decider.ENGINEER : Decider.CREW)
+                .about(marks)
+                .with("hours", Argument.of(hours)));
   }
 
   /** The start that the job names falls on a day on which nobody works. */
-  private static Optional<Finding> firstDay(Job job, List<WorkDay> days) {
+  private Optional<Finding> firstDay() {
     Optional<LocalDate> start = job.crew().start();
     Optional<LocalDate> first = days.stream().findFirst().flatMap(WorkDay::date);
     if (start.isEmpty() || first.isEmpty() || start.equals(first)) {
       return Optional.empty();
     }
     return Optional.of(
-        finding(Kind.NOTE, "start-not-a-work-day", Decider.OWNER)
+        finding(Kind.NOTE, "start-not-a-work-day", "crew", Decider.OWNER)
             .with("start", Argument.of(start.get()))
             .with("first", Argument.of(first.get())));
   }
 
-  /** Nights from the first hole to the last pour, where the days have dates. */
-  private static Optional<Finding> openLong(List<WorkDay> days) {
-    Optional<WorkDay> first = days.stream().filter(day -> day.has(Task.Kind.DIG)).findFirst();
-    Optional<WorkDay> last =
-        days.stream().filter(day -> day.has(Task.Kind.POUR)).reduce((one, next) -> next);
-    if (first.flatMap(WorkDay::date).isEmpty() || last.flatMap(WorkDay::date).isEmpty()) {
+  /** Days that lay in the past when the packet was issued, with nothing written down from them. */
+  private Optional<Finding> beforeIssue() {
+    Optional<LocalDate> issued = job.heading().issued();
+    Optional<LocalDate> first = days.stream().findFirst().flatMap(WorkDay::date);
+    boolean begun = !job.field().marked().isEmpty() || !job.field().dug().isEmpty();
+    if (begun || issued.isEmpty() || first.isEmpty() || !first.get().isBefore(issued.get())) {
       return Optional.empty();
     }
-    LocalDate from = first.get().date().orElseThrow();
-    LocalDate to = last.get().date().orElseThrow();
-    long nights = ChronoUnit.DAYS.between(from, to);
+    return Optional.of(
+        finding(Kind.ASK, "start-before-issue", "crew.start", Decider.OWNER)
+            .with("first", Argument.of(first.get()))
+            .with("issued", Argument.of(issued.get())));
+  }
+
+  /** Nights from the first hole to the last pour, where the days have dates. */
+  private Optional<Finding> openLong() {
+    long nights = 0;
+    LocalDate from = LocalDate.MIN;
+    LocalDate to = LocalDate.MIN;
+    for (String mark : schedule.marks()) {
+      int opened = schedule.opened(mark);
+      int poured = schedule.day(Task.Kind.POUR, List.of(mark), true);
+      if (opened >= 0 && poured >= 0 && schedule.dates().isDated()) {
+        LocalDate first = schedule.dates().date(opened).orElseThrow();
+        LocalDate last = schedule.dates().date(poured).orElseThrow();
+        long open = ChronoUnit.DAYS.between(first, last);
+        if (open > nights) {
+          nights = open;
+          from = first;
+          to = last;
+        }
+      }
+    }
     if (nights <= LONG_OPEN_NIGHTS) {
       return Optional.empty();
     }
     int most = days.stream().mapToInt(day -> day.openOvernight().size()).max().orElse(0);
     return Optional.of(
-        finding(Kind.NOTE, "holes-open-long", Decider.CREW)
+        finding(Kind.NOTE, "holes-open-long", "crew", Decider.CREW)
             .with("nights", Argument.of(nights))
             .with("holes", Argument.of(most))
             .with("from", Argument.of(from))
             .with("to", Argument.of(to)));
+  }
+
+  /** One person at holes in which someone who falls cannot climb out. */
+  private Optional<Finding> alone() {
+    SafetyLimit wayOut = SafetyLimit.find("way-out");
+    List<String> deep =
+        holes.stream()
+            .filter(hole -> !hole.dug().plus(TOLERANCE).isLessThan(wayOut.length()))
+            .map(Hole::mark)
+            .toList();
+    return job.crew().people() > 1 || deep.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            finding(Kind.ASK, "alone-at-deep-holes", "crew.people", Decider.OWNER)
+                .about(deep)
+                .with("limit", Argument.of(wayOut.length())));
   }
 }

@@ -1,16 +1,15 @@
 package pegbook.calc.digschedule;
 
 import java.util.List;
+import pegbook.figures.DigWork;
 import pegbook.figures.Finding;
 import pegbook.figures.Hole;
 import pegbook.figures.Result;
 import pegbook.figures.SpoilHeap;
-import pegbook.figures.Task;
+import pegbook.figures.ToolStep;
 import pegbook.figures.Working;
-import pegbook.measure.Duration;
 import pegbook.measure.Mass;
 import pegbook.measure.Volume;
-import pegbook.published.WorkRange;
 
 /**
  * How the holes are dug and where their soil goes.
@@ -20,7 +19,7 @@ import pegbook.published.WorkRange;
  * @param soil what the dug soil is like
  * @param edge how far heaps stay from holes
  * @param heapSpots where heaps, tarps or carts stand, in the order of digging; the tip last
- * @param tasks digging and carrying, hole by hole
+ * @param digging what each hole asks for, in the order of digging
  */
 public record DigSchedule(
     List<Row> rows,
@@ -30,14 +29,14 @@ public record DigSchedule(
     List<HeapSpot> heapSpots,
     List<Finding> findings,
     List<Working> workings,
-    List<Task> tasks)
+    List<DigWork> digging)
     implements Result {
   public DigSchedule {
     rows = List.copyOf(rows);
     heapSpots = List.copyOf(heapSpots);
     findings = List.copyOf(findings);
     workings = List.copyOf(workings);
-    tasks = List.copyOf(tasks);
+    digging = List.copyOf(digging);
   }
 
   /**
@@ -50,9 +49,6 @@ public record DigSchedule(
    * @param cartLoads whole cart loads
    * @param mass mass of the soil, dry
    * @param tools which tool for which stretch, from the top down
-   * @param least person-hours of digging, all going well
-   * @param most person-hours of digging, all going badly
-   * @param range how far these lie from the published rate
    */
   public record Row(
       int order,
@@ -61,10 +57,7 @@ public record DigSchedule(
       Volume loose,
       long cartLoads,
       Mass mass,
-      List<ToolStep> tools,
-      Duration least,
-      Duration most,
-      WorkRange range) {
+      List<ToolStep> tools) {
     public Row {
       tools = List.copyOf(tools);
     }
@@ -74,20 +67,8 @@ public record DigSchedule(
    * All holes together.
    *
    * @param cartLoads with carts filled up from hole to hole: not more than the sum of the rows
-   * @param least person-hours of digging
-   * @param most person-hours of digging
-   * @param carryLeast person-hours of moving the spoil
-   * @param carryMost person-hours of moving the spoil
    */
-  public record Totals(
-      Volume bank,
-      Volume loose,
-      long cartLoads,
-      Mass mass,
-      Duration least,
-      Duration most,
-      Duration carryLeast,
-      Duration carryMost) {}
+  public record Totals(Volume bank, Volume loose, long cartLoads, Mass mass) {}
 
   /** The row of a mark; for a mark without a hole: {@link IllegalArgumentException}. */
   public Row row(String mark) {

@@ -6,28 +6,26 @@ import java.util.List;
 import pegbook.calc.digschedule.DigSchedule.Row;
 import pegbook.calc.digschedule.DigSchedule.Totals;
 import pegbook.figures.AlikeHoles;
+import pegbook.figures.DigWork;
 import pegbook.figures.Finding;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
-import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.job.Job;
-import pegbook.measure.Duration;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 import pegbook.measure.Rounding;
 import pegbook.measure.Volume;
+import pegbook.published.HaulRate;
 
 /**
- * Plans the digging: order, tools, time, soil and where it lies.
+ * Plans the digging: order, tools, soil and where it lies. How long it takes is another subject.
  *
  * <p>The deepest holes come first, so that no hole is dug below a footing that already stands;
  * holes of one depth follow in the order of the marks. Volumes are those of the drawn hole; a
  * ragged hole gives more.
  */
 public final class DigScheduleCalculator {
-  private static final Duration HALF_HOUR = new Duration(0.5);
-
   private DigScheduleCalculator() {}
 
   /** The dig schedule of a job's holes. */
@@ -36,14 +34,11 @@ public final class DigScheduleCalculator {
     DugSoil soil = DugSoil.of(job);
     List<Row> rows = rows(job, soil, holes, workings);
     HeapPlan heaps = HeapPlan.of(job, placement, soil, rows);
-    CarryPlan carry = CarryPlan.of(job, rows, heaps.spots());
-    Totals totals = totals(job, rows, carry.tasks(), soil, workings);
-    workings.addAll(carry.workings());
+    Totals totals = totals(job, rows, soil, workings);
     workings.addAll(heaps.workings());
     List<Finding> findings = new ArrayList<>(ToolFindings.of(job, rows));
-    findings.addAll(RateFindings.of(job, soil, rows));
+    CartFindings.of(job, soil).ifPresent(findings::add);
     findings.addAll(heaps.findings());
-    findings.addAll(carry.findings());
     return new DigSchedule(
         rows,
         totals,
@@ -52,7 +47,7 @@ public final class DigScheduleCalculator {
         heaps.spots(),
         findings,
         workings,
-        tasks(rows, carry.tasks()));
+        digging(job, rows, heaps.spots()));
   }
 
   private static List<Row> rows(Job job, DugSoil soil, List<Hole> holes, List<Working> workings) {
@@ -76,10 +71,7 @@ public final class DigScheduleCalculator {
               row.loose(),
               row.cartLoads(),
               row.mass(),
-              row.tools(),
-              row.least(),
-              row.most(),
-              row.range()));
+              row.tools()));
     }
     return rows;
   }
@@ -90,8 +82,7 @@ public final class DigScheduleCalculator {
         (Length depth) -> -Rounding.NEAREST.steps(depth.millimetres(), 0.1));
   }
 
-  private static Totals totals(
-      Job job, List<Row> rows, List<Task> carrying, DugSoil soil, List<Working> workings) {
+  private static Totals totals(Job job, List<Row> rows, DugSoil soil, List<Working> workings) {
     Volume bank = rows.stream().map(Row::bank).reduce(Volume.ZERO, Volume::plus);
     Volume loose = rows.stream().map(Row::loose).reduce(Volume.ZERO, Volume::plus);
     Working loads =
@@ -102,26 +93,26 @@ public final class DigScheduleCalculator {
         bank,
         loose,
         Math.round(loads.result()),
-        rows.stream().map(Row::mass).reduce(Mass.ZERO, Mass::plus),
-        rows.stream().map(Row::least).reduce(Duration.ZERO, Duration::plus),
-        rows.stream().map(Row::most).reduce(Duration.ZERO, Duration::plus),
-        setUp(carrying.stream().map(Task::least).reduce(Duration.ZERO, Duration::plus)),
-        setUp(carrying.stream().map(Task::most).reduce(Duration.ZERO, Duration::plus)));
+        rows.stream().map(Row::mass).reduce(Mass.ZERO, Mass::plus));
   }
 
-  private static Duration setUp(Duration hours) {
-    return HALF_HOUR.times((double) Rounding.UP.steps(hours.hours(), HALF_HOUR.hours()));
+  private static List<DigWork> digging(Job job, List<Row> rows, List<HeapSpot> spots) {
+    return rows.stream()
+        .map(row -> new DigWork(row.hole(), row.loose(), row.tools(), haul(job, row.hole(), spots)))
+        .toList();
   }
 
-  private static List<Task> tasks(List<Row> rows, List<Task> carrying) {
-    List<Task> tasks = new ArrayList<>();
-    for (int i = 0; i < rows.size(); i++) {
-      Row row = rows.get(i);
-      tasks.add(
-          new Task(
-              Task.Kind.DIG, java.util.Optional.of(row.hole().mark()), row.least(), row.most()));
-      tasks.add(carrying.get(i));
-    }
-    return tasks;
+  /** To the tip, or the heap beside the hole. */
+  private static Length haul(Job job, Hole hole, List<HeapSpot> spots) {
+    return job.spoil()
+        .place()
+        .map(tip -> hole.centre().distanceTo(tip))
+        .or(
+            () ->
+                spots.stream()
+                    .filter(spot -> spot.heap().holes().contains(hole.mark()))
+                    .map(HeapSpot::distance)
+                    .findFirst())
+        .orElse(HaulRate.farthest());
   }
 }

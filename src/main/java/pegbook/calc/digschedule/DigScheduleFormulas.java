@@ -17,30 +17,20 @@ import pegbook.published.Citation;
  * @param roomText the same number as printed
  * @param mass pounds or kilograms
  * @param density mass over room
- * @param rate room an hour
  */
 record DigScheduleFormulas(
-    Unit small, Unit room, double perRoom, String roomText, Unit mass, Unit density, Unit rate) {
-  private static final double HALF_HOUR = 0.5;
-
+    Unit small, Unit room, double perRoom, String roomText, Unit mass, Unit density) {
   static DigScheduleFormulas in(UnitSystem units) {
     return units == UnitSystem.IMPERIAL
         ? new DigScheduleFormulas(
-            Unit.INCH,
-            Unit.CUBIC_FOOT,
-            1728,
-            "1728",
-            Unit.POUND,
-            Unit.POUND_PER_CUBIC_FOOT,
-            Unit.CUBIC_FOOT_PER_HOUR)
+            Unit.INCH, Unit.CUBIC_FOOT, 1728, "1728", Unit.POUND, Unit.POUND_PER_CUBIC_FOOT)
         : new DigScheduleFormulas(
             Unit.MILLIMETRE,
             Unit.CUBIC_METRE,
             1e9,
             "10⁹",
             Unit.KILOGRAM,
-            Unit.KILOGRAM_PER_CUBIC_METRE,
-            Unit.CUBIC_METRE_PER_HOUR);
+            Unit.KILOGRAM_PER_CUBIC_METRE);
   }
 
   /** Soil in the ground that the drawn hole takes: a cylinder. */
@@ -98,66 +88,6 @@ record DigScheduleFormulas(
         weight,
         "",
         n -> n[0] * n[1]);
-  }
-
-  /** Person-hours of digging at the factor for good luck. */
-  Formula leastTime(Citation rates) {
-    return time(
-        "dig-schedule.least-time",
-        "set down to ½ h, at least ½ h",
-        rates,
-        n -> Math.max(HALF_HOUR, Rounding.DOWN.steps(hours(n), HALF_HOUR) * HALF_HOUR));
-  }
-
-  /** Person-hours of digging at the factor for bad luck. */
-  Formula mostTime(Citation rates) {
-    return time(
-        "dig-schedule.most-time",
-        "set up to ½ h",
-        rates,
-        n -> Rounding.UP.steps(hours(n), HALF_HOUR) * HALF_HOUR);
-  }
-
-  private Formula time(
-      String id,
-      String setting,
-      Citation rates,
-      java.util.function.ToDoubleFunction<double[]> function) {
-    return new Formula(
-        id,
-        "t = k · V / H · (min(H, z) / r + max(H − z, 0) / q), " + setting,
-        List.of(
-            new Symbol("V", "bank-volume", room),
-            new Symbol("H", "dug-depth", small),
-            new Symbol("z", "rate-band", small),
-            new Symbol("r", "upper-rate", rate),
-            new Symbol("q", "lower-rate", rate),
-            new Symbol("k", "time-factor", Unit.NONE)),
-        new Symbol("t", "person-hours", Unit.HOUR),
-        rates,
-        small == Unit.INCH ? "H ≤ 118 in, d ≤ 62 in" : "H ≤ 3000 mm, d ≤ 1595 mm",
-        function);
-  }
-
-  private static double hours(double[] n) {
-    double above = Math.min(n[1], n[2]) / n[3];
-    double below = Math.max(n[1] - n[2], 0) / n[4];
-    return n[5] * n[0] / n[1] * (above + below);
-  }
-
-  /** Person-hours of moving a hole's spoil. */
-  Formula carryTime(Citation rates) {
-    return new Formula(
-        "dig-schedule.carry-time",
-        "t = k · W / r",
-        List.of(
-            new Symbol("W", "loose-volume", room),
-            new Symbol("r", "haul-rate", rate),
-            new Symbol("k", "time-factor", Unit.NONE)),
-        new Symbol("t", "person-hours", Unit.HOUR),
-        rates,
-        small == Unit.INCH ? "up to 164 ft one way" : "up to 50 m one way",
-        n -> n[2] * n[0] / n[1]);
   }
 
   /** Foot of the cone that loose soil makes, set up to a whole step. */

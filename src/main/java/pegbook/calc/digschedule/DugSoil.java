@@ -8,7 +8,6 @@ import pegbook.measure.Mass;
 import pegbook.measure.Ratio;
 import pegbook.measure.Volume;
 import pegbook.published.Citation;
-import pegbook.published.HandDigRate;
 import pegbook.published.ReposeAngle;
 import pegbook.published.SoilWeight;
 import pegbook.published.SwellFactor;
@@ -22,7 +21,6 @@ import pegbook.published.SwellFactor;
  * @param swellFromJob true when the job gives the swell
  * @param weight mass over volume in the ground, dry, with its source
  * @param repose slope of a heap, with its source
- * @param rate how fast it is dug by hand, with its source
  * @param cart loose volume of a cart load
  */
 public record DugSoil(
@@ -32,7 +30,6 @@ public record DugSoil(
     boolean swellFromJob,
     SoilWeight weight,
     ReposeAngle repose,
-    HandDigRate rate,
     Volume cart) {
 
   /** From the job, and from the published tables where the job is silent. */
@@ -47,7 +44,6 @@ public record DugSoil(
         given,
         SoilWeight.find(row(soil)),
         ReposeAngle.find(row(soil)),
-        rate(job),
         job.spoil().cart());
   }
 
@@ -62,28 +58,6 @@ public record DugSoil(
   /** Mass of a full cart load, dry. */
   public Mass cartLoad() {
     return new Mass(cart.cubicMetres() * bank().kilogramsPerCubicMetre() / (1 + swell.fraction()));
-  }
-
-  /** The slower of what the soil's class allows and what the digging is like. */
-  private static HandDigRate rate(Job job) {
-    HandDigRate byDigging =
-        HandDigRate.find(
-            switch (job.ground().digging()) {
-              case EASY -> "loose";
-              case ORDINARY -> "firm";
-              case HEAVY -> "heavy";
-              case STONY -> "boulder-clay";
-            });
-    HandDigRate bySoil =
-        HandDigRate.find(
-            switch (job.ground().soil()) {
-              case ROCK -> "rock";
-              case GRAVEL, SANDY_GRAVEL -> "gravel";
-              case CLAY -> "heavy";
-              case SANDY_CLAY -> "firm";
-              case SAND, SILTY_SAND, CLAYEY_SAND, LOAM, SILT, PEAT, FILL -> "loose";
-            });
-    return byDigging.slower(bySoil);
   }
 
   private static String row(Soil soil) {

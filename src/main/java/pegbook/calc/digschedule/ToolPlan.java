@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import pegbook.calc.digschedule.ToolStep.Use;
 import pegbook.figures.Hole;
+import pegbook.figures.ToolStep;
+import pegbook.figures.ToolStep.Use;
 import pegbook.job.Digging;
 import pegbook.job.Job;
 import pegbook.job.Tool;
@@ -112,7 +113,7 @@ final class ToolPlan {
 
   /** The shortest reach first; of equal ones the clamshell where a spade has no room. */
   private Comparator<Tool> quickestFirst() {
-    boolean narrow = hole.diameter().isLessThan(Effort.NARROW_BELOW);
+    boolean narrow = hole.isNarrow();
     return Comparator.comparing(Tool::reach)
         .thenComparing(tool -> narrow && tool.kind() == Tool.Kind.SPADE)
         .thenComparing(Tool::kind);

@@ -11,6 +11,7 @@ import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
 import pegbook.figures.Hole;
+import pegbook.job.DaySpan;
 import pegbook.job.Floor;
 import pegbook.job.Job;
 import pegbook.job.UtilityMarking;
@@ -69,16 +70,18 @@ public final class StartConditionsCalculator {
               .with("start", Argument.of(start.get())));
     }
     SafetyLimit age = SafetyLimit.find("marks-age");
-    long days = ChronoUnit.DAYS.between(confirmed, start.get());
-    if (days <= age.value()) {
+    Optional<DaySpan> stated = job.plan().utility().valid();
+    DaySpan valid = stated.orElseGet(() -> new DaySpan((int) age.value(), false));
+    LocalDate until = valid.after(confirmed);
+    if (!until.isBefore(start.get())) {
       return Optional.empty();
     }
-    return Optional.of(
+    Finding old =
         utilityFinding(job, Kind.ASK, "utility-marks-old")
-            .with("days", Argument.of(days))
-            .with("limit", Argument.of((long) age.value()))
-            .with("start", Argument.of(start.get()))
-            .citing(age.source()));
+            .with("days", Argument.of(ChronoUnit.DAYS.between(confirmed, start.get())))
+            .with("limit", Argument.of(ChronoUnit.DAYS.between(confirmed, until)))
+            .with("start", Argument.of(start.get()));
+    return Optional.of(stated.isPresent() ? old : old.citing(age.source()));
   }
 
   private static Finding utilityFinding(Job job, Kind kind, String id) {

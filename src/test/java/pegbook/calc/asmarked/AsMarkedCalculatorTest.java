@@ -95,7 +95,7 @@ class AsMarkedCalculatorTest {
     Collections.shuffle(readings, new Random(seed));
     LayoutJob turned = octagon();
     turned.azimuth = Optional.of(Angle.ofDegrees(degrees));
-    turned.field = new Field(readings);
+    turned.field = new Field(readings, List.of());
     Placement placement = new MarkedField(turned, "S1", "S4", 0).placement();
     AsMarked again = AsMarkedCalculator.calculate(turned.job(), placement, "S1", "S4");
     assertThat(again.verdict()).isEqualTo(found.verdict());

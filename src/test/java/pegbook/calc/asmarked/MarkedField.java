@@ -107,7 +107,7 @@ final class MarkedField {
   }
 
   AsMarked calculate() {
-    layout.field = new Field(readings);
+    layout.field = new Field(readings, List.of());
     Job job = layout.job();
     return AsMarkedCalculator.calculate(job, placement, first, second);
   }

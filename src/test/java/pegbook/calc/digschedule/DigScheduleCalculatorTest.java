@@ -10,12 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import pegbook.calc.digschedule.DigSchedule.Row;
-import pegbook.calc.digschedule.ToolStep.Use;
+import pegbook.figures.DigWork;
 import pegbook.figures.Finding;
 import pegbook.figures.Hole;
 import pegbook.figures.Hole.DepthRule;
 import pegbook.figures.PlacedMark;
-import pegbook.figures.Task;
+import pegbook.figures.ToolStep;
+import pegbook.figures.ToolStep.Use;
 import pegbook.figures.Working;
 import pegbook.geometry.Point;
 import pegbook.job.Digging;
@@ -23,14 +24,12 @@ import pegbook.job.Pier;
 import pegbook.job.Soil;
 import pegbook.job.Spoil;
 import pegbook.job.Tool;
-import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Ratio;
 import pegbook.measure.UnitSystem;
 import pegbook.measure.Volume;
 import pegbook.published.Citation;
 import pegbook.published.ExcavationRule;
-import pegbook.published.HandDigRate;
 import pegbook.published.SwellFactor;
 import pegbook.testing.DigJob;
 
@@ -123,8 +122,6 @@ class DigScheduleCalculatorTest {
     Row metric = schedule(job).row("S1");
     assertThat(metric.bank().cubicMetres()).isEqualTo(imperial.bank().cubicMetres(), offset(1e-12));
     assertThat(metric.mass().kilograms()).isEqualTo(imperial.mass().kilograms(), offset(1e-9));
-    assertThat(metric.least()).isEqualTo(imperial.least());
-    assertThat(metric.most()).isEqualTo(imperial.most());
   }
 
   /** Bulking, Shrinkage and Bulk Density (rev. 2022), Table 1; FM 5-434, Table 1-1, from memory. */
@@ -137,39 +134,6 @@ class DigScheduleCalculatorTest {
     assertThat(SwellFactor.find("loam").swell().percent()).isEqualTo(25, offset(0.5));
     assertThat(SwellFactor.find("sand").swell().percent()).isEqualTo(11, offset(0.5));
     assertThat(SwellFactor.all()).hasSize(Soil.values().length);
-  }
-
-  /** One cubic metre dug within the first band takes as long as the published rate says. */
-  @ParameterizedTest
-  @CsvFileSource(
-      resources = "/pegbook/digging/hand-dig-rates.csv",
-      numLinesToSkip = 1,
-      useHeadersInDisplayName = false)
-  void timeFollowsThePublishedRates(String ground, double upper, double lower) {
-    HandDigRate rate = HandDigRate.find(ground);
-    DigScheduleFormulas formulas = DigScheduleFormulas.in(UnitSystem.METRIC);
-    Working shallow =
-        Working.of(
-            formulas.mostTime(rate.citation()),
-            ground,
-            new Volume(100),
-            new Length(1.5),
-            HandDigRate.BAND,
-            rate.upper(),
-            rate.lower(),
-            new Count(1));
-    assertThat(shallow.result()).isEqualTo(100 / upper, offset(0.5));
-    Working deep =
-        Working.of(
-            formulas.mostTime(rate.citation()),
-            ground,
-            new Volume(200),
-            new Length(3.0),
-            HandDigRate.BAND,
-            rate.upper(),
-            rate.lower(),
-            new Count(1));
-    assertThat(deep.result()).isEqualTo(100 / upper + 100 / lower, offset(0.5));
   }
 
   /** 29 CFR 1926.652(a)(1): 5 ft (1.52 m); 1926.651(j)(2): 2 ft (.61 m). */
@@ -219,8 +183,6 @@ class DigScheduleCalculatorTest {
     assertThat(steps).extracting(ToolStep::use).containsExactly(Use.START, Use.BORE, Use.PILOT);
     assertThat(steps.get(0).to().inches()).isEqualTo(6, offset(1e-9));
     assertThat(steps.get(1).to().inches()).isEqualTo(36, offset(1e-9));
-    double byHand = schedule(new DigJob()).row("S1").most().hours();
-    assertThat(schedule(job).row("S1").most().hours()).isLessThan(byHand);
   }
 
   @Test
@@ -265,40 +227,17 @@ class DigScheduleCalculatorTest {
   }
 
   @Test
-  void tasksAreDigAndCarryForEveryHoleInOrder() {
+  void everyHoleIsHandedOnInTheOrderOfDigging() {
     DigJob job = new DigJob().pier("P1", Point.ORIGIN, Optional.of(Length.ofInches(58)));
-    List<Task> tasks = schedule(job).tasks();
-    assertThat(tasks).hasSize(14);
-    assertThat(tasks.get(0).kind()).isEqualTo(Task.Kind.DIG);
-    assertThat(tasks.get(0).mark()).contains("P1");
-    assertThat(tasks.get(1).kind()).isEqualTo(Task.Kind.CARRY_SPOIL);
-    assertThat(tasks).allMatch(task -> task.least().compareTo(task.most()) <= 0);
-  }
-
-  @Test
-  void rockHasItsOwnRateAndAFinding() {
-    DigJob job = new DigJob();
-    job.soil = Soil.ROCK;
-    assertThat(found(schedule(job))).contains("rock-digging");
-    assertThat(schedule(job).soil().rate().ground()).isEqualTo("rock");
-  }
-
-  @Test
-  void theSlowerOfSoilAndDiggingCounts() {
-    DigJob job = new DigJob();
-    job.soil = Soil.CLAY;
-    job.digging = Digging.EASY;
-    assertThat(schedule(job).soil().rate().ground()).isEqualTo("heavy");
-    job.soil = Soil.SAND;
-    job.digging = Digging.STONY;
-    assertThat(schedule(job).soil().rate().ground()).isEqualTo("boulder-clay");
-  }
-
-  @Test
-  void beyondTheRatesIsSaid() {
-    DigJob job = new DigJob();
-    job.supportDepth = Optional.of(new Length(3.2));
-    assertThat(found(schedule(job))).contains("dig-rate-outside");
+    DigSchedule schedule = schedule(job);
+    assertThat(schedule.digging())
+        .extracting(work -> work.hole().mark())
+        .containsExactlyElementsOf(order(schedule));
+    for (DigWork work : schedule.digging()) {
+      Row row = schedule.row(work.hole().mark());
+      assertThat(work.tools()).isEqualTo(row.tools());
+      assertThat(work.loose()).isEqualTo(row.loose());
+    }
   }
 
   /** 6 ft³ of sandy clay at 100 lb/ft³ in the ground, loose 1.30: 462 lb. */

@@ -13,8 +13,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import pegbook.calc.digschedule.DigSchedule.Row;
+import pegbook.figures.ToolStep;
 import pegbook.geometry.Point;
-import pegbook.job.Digging;
 import pegbook.job.Soil;
 import pegbook.measure.Length;
 import pegbook.testing.DigJob;
@@ -71,23 +71,6 @@ class DigSchedulePropertyTest {
     job.sides = sides;
     List<Length> depths = schedule(job).rows().stream().map(row -> row.hole().dug()).toList();
     assertThat(depths).isSortedAccordingTo(Comparator.<Length>reverseOrder());
-  }
-
-  @Property(tries = 100)
-  void harderGroundTakesNoLess(
-      @ForAll Soil soil,
-      @ForAll @DoubleRange(min = 8, max = 40) double hole,
-      @ForAll @DoubleRange(min = 12, max = 90) double depth) {
-    double before = 0;
-    for (Digging digging : List.of(Digging.EASY, Digging.ORDINARY, Digging.HEAVY, Digging.STONY)) {
-      DigJob job = job(hole, depth);
-      job.soil = soil;
-      job.digging = digging;
-      Row row = schedule(job).row("S1");
-      assertThat(row.most().hours()).isGreaterThanOrEqualTo(before);
-      assertThat(row.least().hours()).isBetween(0.5, row.most().hours());
-      before = row.most().hours();
-    }
   }
 
   @Property(tries = 100)

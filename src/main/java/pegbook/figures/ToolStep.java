@@ -1,4 +1,4 @@
-package pegbook.calc.digschedule;
+package pegbook.figures;
 
 import pegbook.job.Tool;
 import pegbook.measure.Length;

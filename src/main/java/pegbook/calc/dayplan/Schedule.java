@@ -1,0 +1,362 @@
+package pegbook.calc.dayplan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import pegbook.calc.dayplan.DayPlan.Portion;
+import pegbook.calc.dayplan.DayPlan.Wait;
+import pegbook.calc.dayplan.Gates.Gate;
+import pegbook.calc.dayplan.WorkList.Step;
+import pegbook.figures.Task;
+import pegbook.job.Job;
+import pegbook.measure.Duration;
+
+/**
+ * Deals tasks out over days: each day takes the first task of the list that does not wait, until
+ * its hours are used; what waits is passed over.
+ *
+ * <p>A task flows over into the next day where it must. A pour is never cut: concrete does not wait
+ * for a morning. No more than two people have room at one hole.
+ */
+final class Schedule {
+  /** Too little time left to begin something else, person-hours. */
+  private static final double SLIVER_HOURS = 1;
+
+  private static final double TIE_HOURS = 1e-9;
+
+  /** So many people find room round a hole: common practice, no source. */
+  private static final int ROUND_A_HOLE = 2;
+
+  /** Weeks of waiting for an office are a year at most. */
+  private static final int MOST_IDLE_DAYS = 1500;
+
+  private final Job job;
+  private final WorkList list;
+  private final Pace pace;
+  private final DayDates dates;
+  private final Gates gates;
+  private final double capacity;
+  private final double holeCapacity;
+  private final double[] rest;
+  private final int[] begun;
+  private final int[] done;
+  private final Map<Integer, List<Portion>> days = new LinkedHashMap<>();
+  private final Map<Integer, Integer> lastStep = new LinkedHashMap<>();
+
+  private Schedule(Job job, WorkList list, Pace pace, int people, int rainDays) {
+    this.job = job;
+    this.list = list;
+    this.pace = pace;
+    this.dates = new DayDates(job, rainDays);
+    this.gates = new Gates(job, dates, list.lots().size());
+    this.capacity = people * job.crew().hoursPerDay().hours();
+    if (!(capacity > 0)) {
+      throw new IllegalArgumentException("a crew's day of " + capacity + " hours");
+    }
+    this.holeCapacity = Math.min(people, ROUND_A_HOLE) * job.crew().hoursPerDay().hours();
+    int count = list.steps().size();
+    this.rest = new double[count];
+    this.begun = new int[count];
+    this.done = new int[count];
+    for (int i = 0; i < count; i++) {
+      rest[i] = pace.hours(list.steps().get(i).task());
+      begun[i] = -1;
+      done[i] = -1;
+    }
+  }
+
+  /** Waits that no work of the list would set off are over. */
+  private void openIdle() {
+    if (isPast(0, Set.of(Task.Kind.MARK_OUT, Task.Kind.PROVE))) {
+      gates.open(Wait.UTILITIES, 0);
+    }
+    for (int lot = 0; lot < list.lots().size(); lot++) {
+      if (isPast(lot, Set.of(Task.Kind.BORE, Task.Kind.DIG))) {
+        gates.open(Wait.LOOK, lot);
+        gates.open(Wait.INSPECTION, lot);
+      }
+    }
+  }
+
+  /**
+   * Deals them out.
+   *
+   * @param people how many work
+   * @param rainDays work days that the weather takes
+   */
+  static Schedule of(Job job, WorkList list, Pace pace, int people, int rainDays) {
+    Schedule schedule = new Schedule(job, list, pace, people, rainDays);
+    schedule.openIdle();
+    int idle = 0;
+    for (int day = 0; !schedule.isDone(); day++) {
+      schedule.work(day);
+      idle = schedule.days.containsKey(day) ? 0 : idle + 1;
+      if (idle > MOST_IDLE_DAYS) {
+        throw new IllegalStateException("work waits for something that never comes");
+      }
+    }
+    return schedule;
+  }
+
+  private boolean isDone() {
+    for (int day : done) {
+      if (day < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void work(int day) {
+    double left = capacity;
+    Map<String, Double> atHole = new LinkedHashMap<>();
+    boolean placed = true;
+    while (placed) {
+      placed = false;
+      for (int i = 0; i < rest.length; i++) {
+        double hours = done[i] < 0 && isReady(i, day) ? fitting(i, left, atHole) : 0;
+        if (hours > 0) {
+          place(i, day, hours);
+          left -= hours;
+          atHole.merge(list.steps().get(i).task().mark().orElse(""), hours, Double::sum);
+          placed = true;
+        }
+      }
+    }
+  }
+
+  /** How many hours of a step find room on a day that has so many left; 0: none. */
+  private double fitting(int i, double left, Map<String, Double> atHole) {
+    Task task = list.steps().get(i).task();
+    if (task.kind() == Task.Kind.POUR) {
+      return rest[i] <= left + TIE_HOURS || left >= capacity - TIE_HOURS ? rest[i] : 0;
+    }
+    double room =
+        task.mark()
+            .map(mark -> Math.min(left, holeCapacity - atHole.getOrDefault(mark, 0.0)))
+            .orElse(left);
+    return room < Math.min(rest[i], SLIVER_HOURS) - TIE_HOURS ? 0 : Math.min(rest[i], room);
+  }
+
+  private void place(int i, int day, double hours) {
+    Step step = list.steps().get(i);
+    List<Portion> portions = days.computeIfAbsent(day, any -> new ArrayList<>());
+    holdPoint(step, Wait.LOOK, Task.Kind.LOOK).ifPresent(portions::add);
+    holdPoint(step, Wait.INSPECTION, Task.Kind.INSPECTION).ifPresent(portions::add);
+    double part = hours / pace.hours(step.task());
+    boolean continued = begun[i] >= 0;
+    rest[i] -= hours;
+    boolean unfinished = rest[i] > TIE_HOURS;
+    portions.add(
+        new Portion(
+            step.task().kind(),
+            step.task().mark(),
+            step.task().least().times(part),
+            step.task().most().times(part),
+            continued,
+            unfinished));
+    begun[i] = continued ? begun[i] : day;
+    lastStep.put(day, i);
+    if (!unfinished) {
+      done[i] = day;
+      setOff(step, day);
+    }
+  }
+
+  /** A hold point stands before the first work of its lot that waits for it. */
+  private Optional<Portion> holdPoint(Step step, Wait wait, Task.Kind kind) {
+    boolean waits =
+        gates.before(step).stream().anyMatch(gate -> gate.kind() == wait)
+            && (wait == Wait.INSPECTION || step.task().kind() != Task.Kind.POUR);
+    boolean first = true;
+    for (int i = 0; i < rest.length; i++) {
+      Step other = list.steps().get(i);
+      first &=
+          begun[i] < 0
+              || other.lot() != step.lot()
+              || gates.before(other).stream().noneMatch(gate -> gate.kind() == wait);
+    }
+    return waits && first
+        ? Optional.of(
+            new Portion(kind, Optional.empty(), Duration.ZERO, Duration.ZERO, false, false))
+        : Optional.empty();
+  }
+
+  /** Begins the waits that a finished step sets off. */
+  private void setOff(Step step, int day) {
+    if (isPast(0, Set.of(Task.Kind.MARK_OUT, Task.Kind.PROVE))) {
+      gates.setOff(Wait.UTILITIES, 0, day);
+    }
+    int lot = step.lot();
+    Set<Task.Kind> open = new TreeSet<>(Set.of(Task.Kind.BORE, Task.Kind.DIG));
+    if (isPast(lot, open)) {
+      gates.setOff(Wait.LOOK, lot, day);
+      open.addAll(Set.of(Task.Kind.GRAVEL, Task.Kind.FORM, Task.Kind.STEEL));
+      if (isPast(lot, open)) {
+        gates.setOff(Wait.INSPECTION, lot, day);
+      }
+    }
+  }
+
+  private boolean isPast(int lot, Set<Task.Kind> kinds) {
+    for (int i = 0; i < rest.length; i++) {
+      Step step = list.steps().get(i);
+      if (done[i] < 0 && step.lot() == lot && kinds.contains(step.task().kind())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isReady(int i, int day) {
+    Step step = list.steps().get(i);
+    Task.Kind kind = step.task().kind();
+    for (Gate gate : gates.before(step)) {
+      if (gate.opens() > dates.moment(day)) {
+        return false;
+      }
+    }
+    return switch (kind) {
+      case MARK_OUT, PROVE, SET_PEGS -> isPastBefore(i);
+      case STRIP -> isStripped(step, day);
+      case POUR -> isPastBefore(i) && isPastAtHole(step);
+      default -> isMarkedOut() && isPastAtHole(step);
+    };
+  }
+
+  private boolean isMarkedOut() {
+    return isPast(0, Set.of(Task.Kind.MARK_OUT, Task.Kind.PROVE, Task.Kind.SET_PEGS));
+  }
+
+  /** Whether all work of the same kind and lot that stands before it, or marking out, is done. */
+  private boolean isPastBefore(int i) {
+    Step step = list.steps().get(i);
+    for (int j = 0; j < i; j++) {
+      Step other = list.steps().get(j);
+      boolean before =
+          step.task().kind() != Task.Kind.POUR
+              || (other.lot() == step.lot() && other.task().kind() == Task.Kind.POUR);
+      if (before && done[j] < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether the kinds of work that come before it at the same hole are done there. */
+  private boolean isPastAtHole(Step step) {
+    for (int j = 0; j < rest.length; j++) {
+      Task other = list.steps().get(j).task();
+      boolean before =
+          other.mark().equals(step.task().mark())
+              && other.kind().compareTo(step.task().kind()) < 0
+              && other.kind() != Task.Kind.CARRY_SPOIL;
+      if (before && done[j] < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Forms stay on overnight at least. */
+  private boolean isStripped(Step strip, int day) {
+    for (int j = 0; j < rest.length; j++) {
+      Step other = list.steps().get(j);
+      if (strip.task().mark().filter(mark -> other.isAt(Task.Kind.POUR, mark)).isPresent()) {
+        return done[j] >= 0 && dates.moment(done[j]) < dates.moment(day);
+      }
+    }
+    return true;
+  }
+
+  WorkList list() {
+    return list;
+  }
+
+  DayDates dates() {
+    return dates;
+  }
+
+  Gates gates() {
+    return gates;
+  }
+
+  Job job() {
+    return job;
+  }
+
+  /** Days on which something is done, in order: their numbers among the crew's work days. */
+  List<Integer> worked() {
+    return List.copyOf(days.keySet());
+  }
+
+  List<Portion> portions(int day) {
+    return List.copyOf(days.getOrDefault(day, List.of()));
+  }
+
+  /** The step that was last at work on a day. */
+  Step last(int day) {
+    return list.steps().get(Optional.ofNullable(lastStep.get(day)).orElseThrow());
+  }
+
+  /** The day on which the first, or last, step of a kind is done, for some holes; -1: none. */
+  int day(Task.Kind kind, List<String> marks, boolean last) {
+    int found = -1;
+    for (int i = 0; i < rest.length; i++) {
+      Task task = list.steps().get(i).task();
+      if (task.kind() == kind && task.mark().filter(marks::contains).isPresent()) {
+        int day = last ? done[i] : begun[i];
+        boolean better = found < 0 || (last ? day > found : day < found);
+        found = better ? day : found;
+      }
+    }
+    return found;
+  }
+
+  List<String> marks() {
+    return list.lots().stream().flatMap(List::stream).toList();
+  }
+
+  /** The day of the last pour; -1 where nothing is poured. */
+  int lastPour() {
+    return day(Task.Kind.POUR, marks(), true);
+  }
+
+  /** The day on which digging begins at a hole; -1 where it is not dug. */
+  int opened(String mark) {
+    int bored = day(Task.Kind.BORE, List.of(mark), false);
+    int dug = day(Task.Kind.DIG, List.of(mark), false);
+    return bored < 0 ? dug : Math.min(bored, dug);
+  }
+
+  /**
+   * Nights that holes stand open from their first soil to their concrete, summed over the holes.
+   */
+  int holeNights() {
+    long nights = 0;
+    for (String mark : marks()) {
+      int poured = day(Task.Kind.POUR, List.of(mark), true);
+      int opened = opened(mark);
+      if (poured >= 0 && opened >= 0) {
+        nights += dates.moment(poured) - dates.moment(opened);
+      }
+    }
+    return Math.toIntExact(nights);
+  }
+
+  /** Holes that are begun and not poured when the crew leaves. */
+  List<String> open(int day) {
+    return marks().stream()
+        .filter(mark -> opened(mark) >= 0 && opened(mark) <= day)
+        .filter(
+            mark -> {
+              int poured = day(Task.Kind.POUR, List.of(mark), true);
+              return poured < 0 || poured > day;
+            })
+        .toList();
+  }
+}

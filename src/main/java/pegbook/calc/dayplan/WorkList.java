@@ -1,0 +1,101 @@
+package pegbook.calc.dayplan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import pegbook.figures.Task;
+
+/**
+ * The tasks in the order in which a crew with a free hand takes them: marking out and proving; then
+ * lot by lot digging and carting hole by hole, filling hole by hole, the pours, the forms off. An
+ * earlier lot goes first whenever it does not wait. The pours keep the order in which they were
+ * handed over.
+ *
+ * @param steps the tasks, each with its lot
+ * @param lots the holes of each lot, in the order of digging
+ */
+record WorkList(List<Step> steps, List<List<String>> lots) {
+  /** A task in a lot; the marking out belongs to the first. */
+  record Step(Task task, int lot) {
+    boolean isAt(Task.Kind kind, String mark) {
+      return task.kind() == kind && task.mark().equals(Optional.of(mark));
+    }
+  }
+
+  private static final List<Task.Kind> FIRST =
+      List.of(Task.Kind.MARK_OUT, Task.Kind.PROVE, Task.Kind.SET_PEGS);
+  private static final List<Task.Kind> OPENING = List.of(Task.Kind.DIG, Task.Kind.CARRY_SPOIL);
+  private static final List<Task.Kind> FILLING =
+      List.of(Task.Kind.GRAVEL, Task.Kind.FORM, Task.Kind.STEEL);
+
+  /** In so many lots of about equal hours of digging. */
+  static WorkList of(List<Task> tasks, int count) {
+    List<List<String>> lots = lots(tasks, count);
+    List<Step> steps = new ArrayList<>();
+    FIRST.forEach(kind -> of(tasks, kind).forEach(task -> steps.add(new Step(task, 0))));
+    for (int lot = 0; lot < lots.size(); lot++) {
+      List<String> marks = lots.get(lot);
+      List<Task> here =
+          tasks.stream().filter(task -> task.mark().filter(marks::contains).isPresent()).toList();
+      add(steps, lot, of(here, Task.Kind.BORE));
+      add(steps, lot, byHole(here, marks, OPENING));
+      add(steps, lot, byHole(here, marks, FILLING));
+      add(steps, lot, of(here, Task.Kind.POUR));
+      add(steps, lot, of(here, Task.Kind.STRIP));
+    }
+    return new WorkList(steps, lots);
+  }
+
+  private static void add(List<Step> steps, int lot, List<Task> tasks) {
+    tasks.forEach(task -> steps.add(new Step(task, lot)));
+  }
+
+  private static List<Task> of(List<Task> tasks, Task.Kind kind) {
+    return tasks.stream().filter(task -> task.kind() == kind).toList();
+  }
+
+  /** Hole by hole, in the order of digging. */
+  private static List<Task> byHole(List<Task> tasks, List<String> marks, List<Task.Kind> kinds) {
+    return marks.stream()
+        .flatMap(
+            mark ->
+                kinds.stream()
+                    .flatMap(kind -> of(tasks, kind).stream())
+                    .filter(task -> task.mark().equals(Optional.of(mark))))
+        .toList();
+  }
+
+  /** Holes in the order of digging, else of whatever is done at them. */
+  private static List<String> marks(List<Task> tasks) {
+    return Stream.concat(of(tasks, Task.Kind.DIG).stream(), tasks.stream())
+        .flatMap(task -> task.mark().stream())
+        .distinct()
+        .toList();
+  }
+
+  private static List<List<String>> lots(List<Task> tasks, int count) {
+    List<String> marks = marks(tasks);
+    double all = marks.stream().mapToDouble(mark -> digging(tasks, mark)).sum();
+    List<List<String>> lots = new ArrayList<>(List.of(new ArrayList<>()));
+    double done = 0;
+    for (String mark : marks) {
+      double hours = digging(tasks, mark);
+      boolean full = done + hours / 2 > all * lots.size() / count;
+      if (full && lots.size() < count && !lots.get(lots.size() - 1).isEmpty()) {
+        lots.add(new ArrayList<>());
+      }
+      lots.get(lots.size() - 1).add(mark);
+      done += hours;
+    }
+    return lots;
+  }
+
+  private static double digging(List<Task> tasks, String mark) {
+    return tasks.stream()
+        .filter(task -> task.kind() == Task.Kind.DIG || task.kind() == Task.Kind.BORE)
+        .filter(task -> task.mark().equals(Optional.of(mark)))
+        .mapToDouble(Pace.PLANNED::hours)
+        .sum();
+  }
+}

@@ -1,0 +1,61 @@
+package pegbook.calc.workestimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pegbook.figures.Hole;
+import pegbook.figures.Task;
+import pegbook.job.Job;
+import pegbook.job.Pier;
+import pegbook.measure.Duration;
+
+/**
+ * Setting forms, sleeves and anchor templates, and stripping the forms, in person-hours. Common
+ * practice, no source.
+ */
+final class FormTimes {
+  private static final double FORM_LEAST_MINUTES = 10;
+  private static final double FORM_MOST_MINUTES = 30;
+  private static final double INSERT_LEAST_MINUTES = 10;
+  private static final double INSERT_MOST_MINUTES = 25;
+  private static final Duration STRIP_LEAST = Duration.ofMinutes(5);
+  private static final Duration STRIP_MOST = Duration.ofMinutes(20);
+
+  private FormTimes() {}
+
+  static List<Task> of(Job job, List<Hole> holes) {
+    List<Task> tasks = new ArrayList<>();
+    holes.forEach(hole -> form(job, hole).ifPresent(tasks::add));
+    holes.stream()
+        .filter(hole -> hole.tube().isPresent())
+        .map(hole -> task(Task.Kind.STRIP, hole, STRIP_LEAST, STRIP_MOST))
+        .forEach(tasks::add);
+    return tasks;
+  }
+
+  private static Optional<Task> form(Job job, Hole hole) {
+    int forms = hole.tube().isPresent() ? 1 : 0;
+    long inserts =
+        job.piers().stream()
+            .filter(pier -> pier.id().equals(hole.mark()))
+            .mapToLong(FormTimes::inserts)
+            .sum();
+    if (forms + inserts == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        task(
+            Task.Kind.FORM,
+            hole,
+            Duration.ofMinutes(forms * FORM_LEAST_MINUTES + inserts * INSERT_LEAST_MINUTES),
+            Duration.ofMinutes(forms * FORM_MOST_MINUTES + inserts * INSERT_MOST_MINUTES)));
+  }
+
+  private static long inserts(Pier pier) {
+    return (pier.sleeve().isPresent() ? 1 : 0) + (pier.anchors().isPresent() ? 1 : 0);
+  }
+
+  private static Task task(Task.Kind kind, Hole hole, Duration least, Duration most) {
+    return new Task(kind, Optional.of(hole.mark()), least, most);
+  }
+}
