@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import pegbook.export.CalendarIcs;
 import pegbook.export.ResultsJson;
 import pegbook.export.TapesCsv;
 import pegbook.jobfile.JobFile;
@@ -97,6 +98,7 @@ final class Pegbook {
     }
     files.put("results.json", ResultsJson.of(packet));
     files.put("tapes.csv", TapesCsv.of(packet));
+    CalendarIcs.of(packet, writing).ifPresent(file -> files.put("calendar.ics", file));
     return files;
   }
 }

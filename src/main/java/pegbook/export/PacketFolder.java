@@ -23,7 +23,8 @@ import java.util.stream.Stream;
  */
 public final class PacketFolder {
   private static final Pattern OURS =
-      Pattern.compile("binder\\.pdf|review\\.pdf|day-\\d+\\.pdf|results\\.json|tapes\\.csv");
+      Pattern.compile(
+          "binder\\.pdf|review\\.pdf|day-\\d+\\.pdf|results\\.json|tapes\\.csv|calendar\\.ics");
 
   private PacketFolder() {}
 

@@ -64,6 +64,7 @@ public final class Booklets {
     sheets.put("pier", pier());
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
+    sheets.put("calendar", calendar());
     sheets.put("safetyNotes", Optional.of(SafetyNotesSheet.of(packet, writing)));
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
     sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
@@ -118,6 +119,12 @@ public final class Booklets {
   private Optional<PierSheet> pier() {
     return PierSheet.isWanted(packet)
         ? Optional.of(PierSheet.of(packet, writing))
+        : Optional.empty();
+  }
+
+  private Optional<CalendarSheet> calendar() {
+    return CalendarSheet.isWanted(packet)
+        ? Optional.of(CalendarSheet.of(packet, writing))
         : Optional.empty();
   }
 

@@ -3,6 +3,7 @@ package pegbook.sheet;
 import java.util.List;
 import java.util.Map;
 import pegbook.calc.dayplan.DayPlan;
+import pegbook.calc.dayplan.DayPlan.Order;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Task;
 import pegbook.packet.Packet;
@@ -14,15 +15,27 @@ import pegbook.sheet.drawing.Drawing;
  * @param title the sheet's title
  * @param lead how many days, in a sentence
  * @param rows one for each day
+ * @param orders orders of the work that were compared; none where there was only one
+ * @param choice why one of them was taken
  * @param estimate how long each task takes
  * @param days the sheets; the contents leave them out, as they follow the table of all days in
  *     order
  */
 public record DaySheets(
-    String title, String lead, List<Row> rows, WorkEstimatePart estimate, List<DaySheet> days)
+    String title,
+    String lead,
+    List<Row> rows,
+    List<OrderRow> orders,
+    String choice,
+    WorkEstimatePart estimate,
+    List<DaySheet> days)
     implements Sheet {
   /** A day on the table. */
   public record Row(String day, String dig, String fill, String pour, String hours, String open) {}
+
+  /** An order of the work; the one that was taken says so. */
+  public record OrderRow(
+      String lots, String days, String last, String nights, String open, boolean chosen) {}
 
   @Override
   public List<Drawing> drawings() {
@@ -42,6 +55,10 @@ public record DaySheets(
                     "days", writing.formats().count(plan.days().size()),
                     "crew", writing.formats().hours(plan.crewHours()))),
         plan.days().stream().map(day -> row(packet, writing, day)).toList(),
+        plan.orders().size() > 1
+            ? plan.orders().stream().map(order -> row(order, writing)).toList()
+            : List.of(),
+        writing.texts().say("day-plan.choice"),
         WorkEstimatePart.of(packet, writing),
         plan.days().stream().map(day -> DaySheet.of(packet, writing, day)).toList());
   }
@@ -69,5 +86,16 @@ public record DaySheets(
                 "day-plan.hours-range",
                 Map.of("least", formats.hours(day.least()), "most", formats.hours(day.most()))),
         formats.count(day.openOvernight().size()));
+  }
+
+  private static OrderRow row(Order order, Writing writing) {
+    Formats formats = writing.formats();
+    return new OrderRow(
+        formats.count(order.lots()),
+        formats.count(order.days()),
+        order.lastPour().map(formats::weekday).orElse(""),
+        formats.count(order.holeNights()),
+        formats.count(order.mostOpen()),
+        order.chosen());
   }
 }

@@ -166,6 +166,11 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
     return ISO.format(day);
   }
 
+  /** Month and day alone, where the year is plain. */
+  public String monthDay(LocalDate day) {
+    return date(day).substring(5);
+  }
+
   /** A day with its weekday. */
   public String weekday(LocalDate day) {
     return texts.say("weekday." + day.getDayOfWeek().name().toLowerCase(Locale.ROOT))

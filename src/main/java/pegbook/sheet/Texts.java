@@ -45,6 +45,7 @@ public final class Texts {
           "steel-plan",
           "safety-notes",
           "work-estimate",
+          "calendar",
           "workings",
           "sources",
           "revision",

@@ -12,6 +12,7 @@ import pegbook.calc.workestimate.WorkEstimate.Part;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.Task;
 import pegbook.measure.Duration;
+import pegbook.measure.Rounding;
 import pegbook.packet.Packet;
 
 /**
@@ -23,7 +24,7 @@ import pegbook.packet.Packet;
  */
 public record WorkEstimatePart(List<String> heads, List<Row> rows, List<String> notes) {
   /** Minutes are set to so many. */
-  private static final double STEP_MINUTES = 5;
+  private static final long STEP_MINUTES = 5;
 
   /** The holes, and a range for each column; empty where they have no such task. */
   public record Row(String marks, List<String> cells) {}
@@ -106,11 +107,15 @@ public record WorkEstimatePart(List<String> heads, List<Row> rows, List<String> 
   }
 
   private static String cell(Minutes minutes, Writing writing) {
-    long least = (long) (Math.floor(minutes.least().minutes() / STEP_MINUTES + 1e-6));
-    long most = (long) (Math.ceil(minutes.most().minutes() / STEP_MINUTES - 1e-6));
-    String from = writing.formats().count((long) (Math.max(1, least) * STEP_MINUTES));
-    String to = writing.formats().count((long) (Math.max(1, most) * STEP_MINUTES));
+    String from = steps(Rounding.DOWN, minutes.least(), writing);
+    String to = steps(Rounding.UP, minutes.most(), writing);
     return from.equals(to) ? from : from + "–" + to;
+  }
+
+  /** Minutes, set to a step and never to none. */
+  private static String steps(Rounding rounding, Duration time, Writing writing) {
+    long steps = rounding.steps(time.minutes(), (double) STEP_MINUTES);
+    return writing.formats().count(Math.max(1, steps) * STEP_MINUTES);
   }
 
   /**
