@@ -88,7 +88,7 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
 
   /**
    * The tables in which they stand: one where a hole gets both; else one for gravel and one for
-   * steel, with two holes on a line.
+   * steel, with two holes on a line where there are two.
    */
   List<FillTable> fillTables() {
     List<FillRow> rows = fill();
@@ -98,11 +98,16 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
     }
     List<FillRow> gravel = rows.stream().filter(row -> !row.gravel().isEmpty()).toList();
     List<FillRow> steel = rows.stream().filter(row -> !row.steel().isEmpty()).toList();
-    return Stream.of(
-            new FillTable(twoAcross(gravel), true, false, true),
-            new FillTable(twoAcross(steel), false, true, true))
+    return Stream.of(table(gravel, true, false), table(steel, false, true))
         .filter(table -> !table.lines().isEmpty())
         .toList();
+  }
+
+  private static FillTable table(List<FillRow> rows, boolean gravel, boolean steel) {
+    boolean twoAcross = rows.size() > 1;
+    List<FillLine> lines =
+        twoAcross ? twoAcross(rows) : rows.stream().map(row -> new FillLine(List.of(row))).toList();
+    return new FillTable(lines, gravel, steel, twoAcross);
   }
 
   /** Two rows on a line; the left column is read down first. */

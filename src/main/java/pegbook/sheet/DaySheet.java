@@ -25,6 +25,7 @@ import pegbook.sheet.drawing.Spot;
  * @param datum true when depths below the datum line are known
  * @param filled true when some of them get gravel on the same day and nothing else
  * @param fill other holes that get gravel and steel
+ * @param bars what the bars are that go in today, a line a bar mark
  * @param pour holes that are poured
  * @param readyMix true when a truck brings the concrete
  * @param stopWhen when to stop and ask
@@ -45,6 +46,7 @@ public record DaySheet(
     boolean datum,
     boolean filled,
     List<FillTable> fill,
+    List<String> bars,
     List<PourRow> pour,
     boolean readyMix,
     List<String> stopWhen,
@@ -55,7 +57,7 @@ public record DaySheet(
   private static final double PICTURE_PART = 0.44;
 
   private static final double PICTURE_GAP_MM = 4;
-  private static final double PICTURE_HEIGHT = 0.24;
+  private static final double PICTURE_HEIGHT = 0.232;
   private static final double LARGE_PICTURE_HEIGHT = 0.4;
 
   /** What forbids the work: what was found, and the way out. */
@@ -128,6 +130,7 @@ public record DaySheet(
         rows.dig().stream().anyMatch(row -> !row.datum().isEmpty()),
         rows.dig().stream().anyMatch(row -> !row.gravel().isEmpty()),
         rows.fillTables(),
+        new DayBars(packet, writing, day).lines(),
         rows.pour(),
         ConcretePlanSheet.isReadyMix(packet),
         words.stopWhen(),

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -264,6 +265,53 @@ class DaySheetTest {
         && middle > field.box().bottom() - 1
         && middle < field.box().top() + 1;
   }
+
+  /**
+   * A helper with the day's sheet alone knows what "4 A" is: every mark in a row has its line
+   * below, cut as on the bar list; over all days the pieces are those of the bar list.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"sky-deck", "forest-hut", "hillside-deck"})
+  void barsOfADayAreToldWhereTheyAreSet(String example) {
+    PrintedJob job = PrintedJob.example(example);
+    PrintedTable list = PrintedTable.headed(job.tables("Steel"), "Mark");
+    Map<String, Integer> pieces = new TreeMap<>();
+    for (PrintedDocument day : job.days()) {
+      Map<String, Integer> inRows = new TreeMap<>();
+      for (PrintedTable fill : table(day, "Fill hole")) {
+        if (fill.heads().contains("Bars")) {
+          fill.rows().stream()
+              .flatMap(row -> row.stream())
+              .flatMap(cell -> BARS.matcher(cell).results())
+              .filter(bar -> list.names().contains(bar.group(2)))
+              .forEach(
+                  bar -> inRows.merge(bar.group(2), Integer.valueOf(bar.group(1)), Integer::sum));
+        }
+      }
+      inRows.forEach(
+          (mark, count) ->
+              assertThat(day.lines())
+                  .as(
+                      mark
+                          + ": "
+                          + count
+                          + " of "
+                          + list.cell(mark, "Size")
+                          + ", "
+                          + list.cell(mark, "Cut"))
+                  .anyMatch(
+                      line ->
+                          line.contains(mark + ": " + count + " ")
+                              && line.contains(list.cell(mark, "Size"))
+                              && line.contains(list.cell(mark, "Cut"))));
+      inRows.forEach((mark, count) -> pieces.merge(mark, count, Integer::sum));
+    }
+    assertThat(pieces.keySet()).containsExactlyElementsOf(list.names());
+    pieces.forEach(
+        (mark, count) -> assertThat(list.cell(mark, "Pieces")).isEqualTo(String.valueOf(count)));
+  }
+
+  private static final Pattern BARS = Pattern.compile("(\\d+) ([A-Z]+)(?= \\+|$)");
 
   /** One side of paper where it can be, nothing on it under 11 pt, its strip included. */
   @ParameterizedTest
