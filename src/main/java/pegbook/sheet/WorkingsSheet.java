@@ -20,23 +20,8 @@ import pegbook.packet.Packet;
  * @param groups by subject
  */
 public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
-  /** Share of the page's width that a table beside its formula has; see the template. */
-  private static final double SHARE_BESIDE = 0.58;
-
-  private static final double NORMAL_SIZE = 10;
-
-  private static final double SMALL_SIZE = 8.1;
-
-  /** Room left and right of a number in its cell, and a little air. */
-  private static final double ROOM_MM = 4;
-
-  private static final int ROWS_BESIDE = 12;
-
   /** From this many rows on, a number that is the same in all of them is printed once, above. */
   private static final int ROWS_TO_FIX = 4;
-
-  /** Two rows of numbers beside each other have each this share of the width. */
-  private static final double SHARE_TWICE = 0.5;
 
   /** The formulas of one subject. */
   public record Group(String number, String heading, List<Entry> entries) {}
@@ -55,6 +40,8 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
    * @param lines the rows as they stand: one, or two beside each other where the table is long
    * @param twice true when two rows stand beside each other
    * @param beside true when the table is narrow and short enough to stand beside the formula
+   * @param formulaWidth class of the width that is then the formula's
+   * @param numbersWidth class of the width that is the table's
    * @param type class of the table's type: small where the numbers are long
    */
   public record Entry(
@@ -72,6 +59,8 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
       List<List<Row>> lines,
       boolean twice,
       boolean beside,
+      String formulaWidth,
+      String numbersWidth,
       String type) {}
 
   /** An input with the one number that it has in every row, and its unit. */
@@ -97,8 +86,11 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
     List<Row> all = rows(entry, texts);
     List<Integer> fixed = fixed(all);
     List<Row> rows = all.stream().map(row -> without(row, fixed)).toList();
-    boolean beside = rows.size() <= ROWS_BESIDE && fits(rows, SHARE_BESIDE, NORMAL_SIZE, writing);
-    boolean twice = rows.size() > ROWS_BESIDE && fits(rows, SHARE_TWICE, SMALL_SIZE, writing);
+    List<String> heads = others(formula.inputs(), fixed).stream().map(WorkingsSheet::head).toList();
+    String resultHead = head(formula.result());
+    WorkingLayout layout =
+        WorkingLayout.of(
+            Stream.concat(heads.stream(), Stream.of(resultHead)).toList(), rows, writing);
     return new Entry(
         entry.number(),
         texts.say("formula." + formula.id()),
@@ -108,13 +100,15 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
         !formula.valid().isEmpty(),
         new Sources(texts).write(formula.source()),
         fixed.stream().map(at -> fixed(formula.inputs().get(at), all.get(0), at)).toList(),
-        others(formula.inputs(), fixed).stream().map(WorkingsSheet::head).toList(),
-        head(formula.result()),
+        heads,
+        resultHead,
         rows,
-        lines(rows, twice),
-        twice,
-        beside,
-        fits(rows, twice ? SHARE_TWICE : 1, NORMAL_SIZE, writing) ? "" : "small");
+        lines(rows, layout.twice()),
+        layout.twice(),
+        layout.isBeside(),
+        "share-" + (100 - layout.share()),
+        "share-" + layout.share(),
+        layout.type());
   }
 
   /** Places of the inputs that are the same in all of many rows. */
@@ -151,15 +145,6 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
     return IntStream.range(0, half)
         .mapToObj(at -> List.of(rows.get(at), at + half < rows.size() ? rows.get(at + half) : none))
         .toList();
-  }
-
-  /** True when every number fits its column; columns are as wide as one another. */
-  private static boolean fits(List<Row> rows, double share, double size, Writing writing) {
-    double columnMm =
-        (writing.page().widthMm() * share - ROOM_MM) / (rows.get(0).numbers().size() + 2);
-    return rows.stream()
-        .flatMap(row -> Stream.concat(row.numbers().stream(), Stream.of(row.result())))
-        .allMatch(number -> writing.lettering().widthMm(number, size, true) + ROOM_MM <= columnMm);
   }
 
   private static String meanings(Formula formula, Texts texts) {
