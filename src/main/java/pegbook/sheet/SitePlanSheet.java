@@ -26,6 +26,7 @@ import pegbook.sheet.plan.PlanContent;
 import pegbook.sheet.plan.PlanPicture;
 import pegbook.sheet.plan.PlanWords;
 import pegbook.sheet.plan.SitePictures;
+import pegbook.sheet.plan.SitePlans;
 
 /**
  * The site plan: the figure among its surroundings to scale, the ties, the clearances, the marks'
@@ -37,6 +38,7 @@ import pegbook.sheet.plan.SitePictures;
  * @param legend what the lines mean
  * @param marking the figure at a larger scale, where the site is much larger
  * @param markingCaption its scale; empty without one
+ * @param parts plans of parts of the figure, where its marks stand too close
  * @param unnamed a sentence on names that found no room; empty when all did
  * @param tied true when there are ties
  * @param ties the ties
@@ -51,6 +53,7 @@ public record SitePlanSheet(
     Drawing legend,
     Optional<Drawing> marking,
     String markingCaption,
+    List<PartFigure> parts,
     String unnamed,
     boolean tied,
     List<TieRow> ties,
@@ -63,6 +66,9 @@ public record SitePlanSheet(
 
   /** Room on a page for a heading and a caption. */
   private static final double FIGURE_HEADING_MM = 24;
+
+  /** A part of the figure and what stands under it. */
+  public record PartFigure(Drawing drawing, String caption) {}
 
   /** One tie. */
   public record TieRow(String number, String from, String mark, String tape, String towards) {}
@@ -87,6 +93,7 @@ public record SitePlanSheet(
   }
 
   public SitePlanSheet {
+    parts = List.copyOf(parts);
     ties = List.copyOf(ties);
     clearances = List.copyOf(clearances);
     marks = List.copyOf(marks);
@@ -94,7 +101,10 @@ public record SitePlanSheet(
 
   @Override
   public List<Drawing> drawings() {
-    return Stream.concat(Stream.of(plan, legend), marking.stream()).toList();
+    return Stream.of(
+            Stream.of(plan, legend), marking.stream(), parts.stream().map(PartFigure::drawing))
+        .flatMap(drawings -> drawings)
+        .toList();
   }
 
   /** Makes the sheet. */
@@ -119,9 +129,14 @@ public record SitePlanSheet(
               page.widthMm(),
               page.heightMm() - SITE_HEADING_MM,
               page.heightMm() - FIGURE_HEADING_MM);
-      PlanPicture plan = pictures.site("site-plan-picture", describe("site-plan.picture"));
-      Optional<PlanPicture> marking =
-          pictures.marking("marking-plan-picture", describe("site-plan.marking.picture"));
+      SitePlans plans =
+          pictures.draw(
+              new SitePictures.Descriptions(
+                  describe("site-plan.picture"),
+                  describe("site-plan.marking.picture"),
+                  part -> writing.texts().say("site-plan.part.picture", Map.of("part", part))));
+      PlanPicture plan = plans.site();
+      Optional<PlanPicture> marking = plans.marking();
       SitePlan figures = packet.sitePlan();
       return new SitePlanSheet(
           say("site-plan.title"),
@@ -136,7 +151,8 @@ public record SitePlanSheet(
               say("site-plan.legend")),
           marking.map(PlanPicture::drawing),
           marking.map(picture -> caption("site-plan.marking.caption", picture)).orElse(""),
-          unnamed(plan, marking),
+          parts(plans),
+          unnamed(plans.unnamed()),
           !figures.ties().isEmpty(),
           figures.ties().stream().map(this::tie).toList(),
           !figures.clearances().isEmpty(),
@@ -162,13 +178,20 @@ public record SitePlanSheet(
           .say(key, Map.of("holes", writing.formats().count(packet.depthTargets().holes().size())));
     }
 
-    private String unnamed(PlanPicture plan, Optional<PlanPicture> marking) {
-      List<String> names =
-          Stream.concat(
-                  plan.unnamed().stream(),
-                  marking.stream().flatMap(picture -> picture.unnamed().stream()))
-              .distinct()
-              .toList();
+    private List<PartFigure> parts(SitePlans plans) {
+      List<PartFigure> parts = new ArrayList<>();
+      for (int i = 0; i < plans.parts().size(); i++) {
+        PlanPicture picture = plans.parts().get(i);
+        Map<String, String> words =
+            Map.of("part", plans.letters().get(i), "scale", picture.scale().text());
+        parts.add(
+            new PartFigure(
+                picture.drawing(), writing.texts().say("site-plan.part.caption", words)));
+      }
+      return List.copyOf(parts);
+    }
+
+    private String unnamed(List<String> names) {
       return names.isEmpty()
           ? ""
           : writing

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.StringJoiner;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -247,6 +249,42 @@ class SitePlanSheetTest {
   void examplesNameEverything() {
     TrialPacket.examples()
         .forEach(trial -> assertThat(sheet(trial).unnamed()).as(trial.name()).isEmpty());
+  }
+
+  /** 120 marks 750 mm apart: too many names for one plan, so it becomes a key to its parts. */
+  @Test
+  void crowdedMarksAreNamedOnPartsOfThePlan() {
+    StringJoiner supports = new StringJoiner(", ");
+    for (int row = 0; row < 10; row++) {
+      for (int column = 0; column < 12; column++) {
+        supports.add(
+            String.format(
+                Locale.ROOT, "\"%.1f m, %.1f m\"", 0.5 + 0.75 * column, 0.5 + 0.75 * row));
+      }
+    }
+    TrialPacket trial =
+        TrialPacket.text(
+            "close grid",
+            "{\"title\": \"Close grid\", \"units\": \"metric\", \"ground\": {\"soil\": \"sand\"},"
+                + " \"supports\": {\"hole\": \"250 mm\"}, \"layout\": {\"outline\": {\"points\": {"
+                + "\"corners\": [\"0 m, 0 m\", \"0 m, 8 m\", \"10 m, 8 m\", \"10 m, 0 m\"],"
+                + " \"supports\": ["
+                + supports
+                + "]}}}}");
+    SitePlanSheet sheet = sheet(trial);
+    assertThat(sheet.unnamed()).isEmpty();
+    assertThat(sheet.parts()).hasSizeGreaterThan(1);
+    List<String> named =
+        sheet.parts().stream()
+            .flatMap(part -> part.drawing().elements().stream())
+            .filter(Element.Label.class::isInstance)
+            .map(label -> ((Element.Label) label).text())
+            .filter(text -> text.matches("S\\d+"))
+            .toList();
+    List<String> marks =
+        trial.packet().placement().marks().stream().map(mark -> mark.id()).toList();
+    assertThat(marks).hasSize(120);
+    assertThat(named).containsExactlyInAnyOrderElementsOf(marks);
   }
 
   @Test

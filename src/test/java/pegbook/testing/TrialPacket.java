@@ -66,6 +66,11 @@ public record TrialPacket(String name, Packet packet) {
     }
   }
 
+  /** The packet of a job file's text. */
+  public static TrialPacket text(String name, String text) {
+    return of(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
   private static TrialPacket of(String name, byte[] bytes) {
     if (JobFileReader.read(name, bytes) instanceof JobFile.Read read) {
       return new TrialPacket(name, Packets.calculate(read.job(), read.sha256()));

@@ -1,5 +1,6 @@
 package pegbook.sheet.plan;
 
+import java.util.List;
 import java.util.Optional;
 import pegbook.sheet.drafting.Plate;
 import pegbook.sheet.drawing.Spot;
@@ -12,6 +13,12 @@ record ClipWindow(double left, double bottom, double right, double top) {
 
   Plate plate() {
     return Plate.between(left, bottom, right, top);
+  }
+
+  /** Its corners, anticlockwise. */
+  List<Spot> corners() {
+    return List.of(
+        new Spot(left, bottom), new Spot(right, bottom), new Spot(right, top), new Spot(left, top));
   }
 
   boolean contains(Spot spot) {

@@ -6,8 +6,10 @@ import pegbook.figures.Placement;
 import pegbook.figures.SpoilHeap;
 import pegbook.geometry.Point;
 import pegbook.sheet.drafting.Canvas;
+import pegbook.sheet.drafting.Extent;
 import pegbook.sheet.drafting.Plate;
 import pegbook.sheet.drafting.Spots;
+import pegbook.sheet.drafting.Wording;
 import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
 
@@ -18,6 +20,9 @@ final class FigureLayer {
   static final Pen HEAP = Pen.THIN.dashed();
   static final Pen BASELINE = Pen.MEDIUM.centre();
 
+  static final Pen PART = Pen.THIN.dotted();
+
+  private static final double LETTER_SIZE = 14;
   private static final double CROSS_MM = 1.6;
 
   private final PlanView view;
@@ -56,6 +61,28 @@ final class FigureLayer {
   void heaps(List<SpoilHeap> heaps) {
     heaps.forEach(
         heap -> view.circle(view.spot(heap.centre()), view.millimetres(heap.radius()), HEAP));
+  }
+
+  /**
+   * The edge of a part that has a plan of its own.
+   *
+   * @param lettered true where its letter says which, near its middle
+   */
+  void part(PlanPart part, boolean lettered) {
+    Extent ground = part.ground();
+    Spot topLeft = view.spot(new Point(ground.west(), ground.north()));
+    Spot bottomRight = view.spot(new Point(ground.east(), ground.south()));
+    view.ring(
+        List.of(
+            topLeft,
+            new Spot(bottomRight.x(), topLeft.y()),
+            bottomRight,
+            new Spot(topLeft.x(), bottomRight.y())),
+        PART);
+    if (lettered) {
+      Spot middle = Spots.middle(topLeft, bottomRight);
+      view.placer().placeOver(Wording.bold(part.letter(), LETTER_SIZE), middle, 0, 45);
+    }
   }
 
   void baseline(Point first, Point second) {

@@ -58,6 +58,20 @@ public record PlanContent(
         placement.mark(packet.tapeTable().baseline().second()).at());
   }
 
+  /** The same with some of the holes alone, and no heap. */
+  PlanContent only(List<Hole> some) {
+    return new PlanContent(
+        units,
+        site,
+        benchmark,
+        placement,
+        sitePlan,
+        some,
+        List.of(),
+        baselineFirst,
+        baselineSecond);
+  }
+
   /** How far floor, holes and heaps reach. */
   Extent figure() {
     List<Point> places = new ArrayList<>();

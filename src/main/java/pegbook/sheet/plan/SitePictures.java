@@ -3,7 +3,9 @@ package pegbook.sheet.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import pegbook.figures.Hole;
 import pegbook.lettering.Lettering;
 import pegbook.measure.Length;
 import pegbook.sheet.drafting.Canvas;
@@ -13,6 +15,7 @@ import pegbook.sheet.drafting.PlanFrame;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
+import pegbook.sheet.plan.PartPictures.Pictured;
 
 /**
  * Draws the site plan, and beside it a marking plan at a larger scale where the site is so much
@@ -34,6 +37,9 @@ public final class SitePictures {
 
   /** From this many times the scale on, a plan of its own is worth it. */
   private static final double WORTH = 1.6;
+
+  /** Between two plans of parts on a page, for a caption. */
+  private static final double BETWEEN_PARTS_MM = 12;
 
   /** A plan is drawn as often to find room for all names. */
   private static final int MOST_TIMES = 4;
@@ -117,16 +123,74 @@ public final class SitePictures {
     return scale(both()).ratio() >= WORTH * scale(figure()).ratio();
   }
 
-  /** The plan of the whole site. */
-  public PlanPicture site(String id, String description) {
-    return best(first -> site(id, description, first));
+  /**
+   * Draws all plans. Where marks stand too close for their names, the plan of the figure becomes
+   * the key to plans of its parts, and only what no plan names remains unnamed.
+   */
+  public SitePlans draw(Descriptions descriptions) {
+    List<Pictured> parts = List.of();
+    PlanPicture site = site(descriptions.site(), parts);
+    Optional<PlanPicture> marking = marking(descriptions.marking(), parts);
+    if (marking.orElse(site).unnamed().stream().anyMatch(this::isMark)) {
+      parts = parts(descriptions);
+      site = marking.isPresent() ? site : site(descriptions.site(), parts);
+      marking = marking(descriptions.marking(), parts);
+    }
+    return new SitePlans(site, marking, parts);
+  }
+
+  /**
+   * What the plans show, for those who cannot see them.
+   *
+   * @param part the same for a part, by its letter
+   */
+  public record Descriptions(String site, String marking, UnaryOperator<String> part) {}
+
+  private List<Pictured> parts(Descriptions descriptions) {
+    double height = (figureHeightMm - BETWEEN_PARTS_MM) / 2;
+    return new PartPictures(content, words, lettering, widthMm, height)
+        .draw(
+            part -> "marking-plan-part-" + part.letter(),
+            part -> descriptions.part().apply(part.letter()));
+  }
+
+  private boolean isMark(String name) {
+    return content.holes().stream().anyMatch(hole -> hole.mark().equals(name));
+  }
+
+  /** Names the marks; a key to parts names the baseline's only, and leaves the others to them. */
+  private void marks(PlanLabels labels, PlanView view, List<String> first, List<Pictured> parts) {
+    if (parts.isEmpty()) {
+      labels.marks(first);
+      return;
+    }
+    List<Hole> ends =
+        content.holes().stream()
+            .filter(
+                hole ->
+                    hole.centre().equals(content.baselineFirst())
+                        || hole.centre().equals(content.baselineSecond()))
+            .toList();
+    new PlanLabels(view, content.only(ends), words, SIZE).marks(List.of());
+  }
+
+  /** Names that found no room, on the parts too. */
+  private static List<String> unnamed(PlanLabels labels, List<Pictured> parts) {
+    return Stream.concat(
+            labels.unnamed().stream(),
+            parts.stream().flatMap(part -> part.picture().unnamed().stream()))
+        .toList();
+  }
+
+  private PlanPicture site(String description, List<Pictured> parts) {
+    return best(first -> site("site-plan-picture", description, first, parts));
   }
 
   /**
    * Draws again while names find no room, those first that found none. Of all tries the one that
    * names the most is taken.
    */
-  private static PlanPicture best(Function<List<String>, PlanPicture> draw) {
+  static PlanPicture best(Function<List<String>, PlanPicture> draw) {
     PlanPicture best = draw.apply(List.of());
     List<String> first = best.unnamed();
     for (int time = 1; time < MOST_TIMES && !best.unnamed().isEmpty(); time++) {
@@ -137,15 +201,17 @@ public final class SitePictures {
     return best;
   }
 
-  private PlanPicture site(String id, String description, List<String> first) {
+  private PlanPicture site(
+      String id, String description, List<String> first, List<Pictured> parts) {
     boolean alone = !isSplit();
     Sight sight = alone ? both() : site();
     DrawingScale scale = scale(sight);
     PlanView view = view(sight, scale);
     draw(view, alone);
+    edges(view, parts);
     PlanLabels labels = new PlanLabels(view, content, words, SIZE);
     if (alone) {
-      labels.marks(first);
+      marks(labels, view, first, parts);
       labels.sizes();
     }
     labels.ties();
@@ -155,28 +221,35 @@ public final class SitePictures {
     if (alone) {
       labels.heaps();
     }
-    return new PlanPicture(finish(view, id, description), scale, labels.unnamed());
+    return new PlanPicture(finish(view, id, description), scale, unnamed(labels, parts));
+  }
+
+  private static void edges(PlanView view, List<Pictured> parts) {
+    FigureLayer figure = new FigureLayer(view);
+    parts.forEach(part -> figure.part(part.part(), true));
   }
 
   /** The plan of the figure, where it gets one of its own. */
-  public Optional<PlanPicture> marking(String id, String description) {
+  private Optional<PlanPicture> marking(String description, List<Pictured> parts) {
     return isSplit()
-        ? Optional.of(best(first -> marking(id, description, first)))
+        ? Optional.of(best(first -> marking("marking-plan-picture", description, first, parts)))
         : Optional.empty();
   }
 
-  private PlanPicture marking(String id, String description, List<String> first) {
+  private PlanPicture marking(
+      String id, String description, List<String> first, List<Pictured> parts) {
     DrawingScale scale = scale(marks());
     PlanView view = view(marks(), scale);
     ground(view);
     marks(view);
+    edges(view, parts);
     PlanLabels labels = new PlanLabels(view, content, words, SIZE);
     // Sizes first: a name has other places beside its mark, a size has few.
     labels.sizes();
-    labels.marks(first);
+    marks(labels, view, first, parts);
     labels.features();
     labels.lotLines();
-    return new PlanPicture(finish(view, id, description), scale, labels.unnamed());
+    return new PlanPicture(finish(view, id, description), scale, unnamed(labels, parts));
   }
 
   private PlanView view(Sight sight, DrawingScale scale) {
@@ -217,16 +290,7 @@ public final class SitePictures {
   }
 
   private static Drawing finish(PlanView view, String id, String description) {
-    ClipWindow window = view.window();
-    view.canvas()
-        .path(
-            List.of(
-                new Spot(window.left(), window.bottom()),
-                new Spot(window.right(), window.bottom()),
-                new Spot(window.right(), window.top()),
-                new Spot(window.left(), window.top())),
-            true,
-            Pen.THIN);
+    view.canvas().path(view.window().corners(), true, Pen.THIN);
     return view.canvas().drawing(id, description);
   }
 }
