@@ -48,9 +48,7 @@ record DayPlanFindings(
         .forEach(findings::add);
     findings.addAll(new MachineFindings(job, schedule).all());
     new MarksAge(job, schedule).finding().ifPresent(findings::add);
-    finish
-        .flatMap(range -> new Deadline(job, tasks, schedule).finding(range))
-        .ifPresent(findings::add);
+    finish.flatMap(range -> new Deadline(job, schedule).finding(range)).ifPresent(findings::add);
     return findings;
   }
 

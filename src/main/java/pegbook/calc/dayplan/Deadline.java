@@ -15,7 +15,7 @@ import pegbook.job.Job;
 /**
  * Whether the last footing bears load by the job's deadline; else by how much not, and what fits.
  */
-record Deadline(Job job, List<Task> tasks, Schedule schedule) {
+record Deadline(Job job, Schedule schedule) {
 
   Optional<Finding> finding(Finish finish) {
     Optional<LocalDate> deadline = job.plan().deadline();
@@ -43,10 +43,10 @@ record Deadline(Job job, List<Task> tasks, Schedule schedule) {
     return people.isPresent() ? missed.with("people", Argument.of(people.get())) : missed;
   }
 
-  /** The smallest larger crew that would be ready in time. */
+  /** The smallest larger crew that would be ready in time in the same order. */
   private Optional<Integer> people(LocalDate deadline) {
     for (int people = job.crew().people() + 1; people <= OrderChoice.MOST_PEOPLE; people++) {
-      Schedule other = OrderChoice.of(job, tasks, people).chosen();
+      Schedule other = Schedule.of(job, schedule.list(), Pace.PLANNED, people, 0);
       if (HoldList.loadable(job, other).filter(date -> !date.isAfter(deadline)).isPresent()) {
         return Optional.of(people);
       }

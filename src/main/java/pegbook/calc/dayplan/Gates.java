@@ -59,11 +59,24 @@ final class Gates {
   /** The gates that a step must pass, those of its own lot. */
   List<Gate> before(Step step) {
     return waits(step.task().kind()).stream()
-        .flatMap(
-            wait ->
-                find(wait, wait == Wait.UTILITIES || wait == Wait.MACHINE ? 0 : step.lot())
-                    .stream())
+        .flatMap(wait -> find(wait, isOfAll(wait) ? 0 : step.lot()).stream())
         .toList();
+  }
+
+  /** Whether nothing that a step waits for is still to come at a moment. */
+  boolean isOpen(Step step, long moment) {
+    List<Wait> waits = waits(step.task().kind());
+    for (Gate gate : gates) {
+      boolean own = gate.lot() == step.lot() || isOfAll(gate.kind());
+      if (own && gate.opens() > moment && waits.contains(gate.kind())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isOfAll(Wait wait) {
+    return wait == Wait.UTILITIES || wait == Wait.MACHINE;
   }
 
   private List<Wait> waits(Task.Kind kind) {

@@ -43,7 +43,7 @@ record OrderChoice(Schedule chosen, List<Order> orders) {
         chosen, tried.stream().map(each -> order(each, each == chosen)).toList());
   }
 
-  /** Without dates no office can be waited for; a machine wants all holes on its one day. */
+  /** Without dates no office can be waited for; a mixer or truck wants all holes on its one day. */
   private static boolean isOneLot(Job job) {
     return job.crew().start().isEmpty() || job.plan().machine().isPresent();
   }

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import pegbook.calc.dayplan.DayPlan.Portion;
 import pegbook.calc.dayplan.DayPlan.Wait;
-import pegbook.calc.dayplan.Gates.Gate;
 import pegbook.calc.dayplan.WorkList.Step;
 import pegbook.figures.Task;
 import pegbook.job.Job;
@@ -42,6 +41,8 @@ final class Schedule {
   private final double capacity;
   private final double holeCapacity;
   private final double[] rest;
+  private final List<List<Integer>> needs = new ArrayList<>();
+  private final Set<String> held = new TreeSet<>();
   private final int[] begun;
   private final int[] done;
   private final Map<Integer, List<Portion>> days = new LinkedHashMap<>();
@@ -66,6 +67,7 @@ final class Schedule {
       rest[i] = pace.hours(list.steps().get(i).task());
       begun[i] = -1;
       done[i] = -1;
+      needs.add(before(i));
     }
   }
 
@@ -115,7 +117,7 @@ final class Schedule {
     double left = capacity;
     Map<String, Double> atHole = new LinkedHashMap<>();
     boolean placed = true;
-    while (placed) {
+    while (placed && left > TIE_HOURS) {
       placed = false;
       for (int i = 0; i < rest.length; i++) {
         double hours = done[i] < 0 && isReady(i, day) ? fitting(i, left, atHole) : 0;
@@ -169,18 +171,8 @@ final class Schedule {
 
   /** A hold point stands before the first work of its lot that waits for it. */
   private Optional<Portion> holdPoint(Step step, Wait wait, Task.Kind kind) {
-    boolean waits =
-        gates.before(step).stream().anyMatch(gate -> gate.kind() == wait)
-            && (wait == Wait.INSPECTION || step.task().kind() != Task.Kind.POUR);
-    boolean first = true;
-    for (int i = 0; i < rest.length; i++) {
-      Step other = list.steps().get(i);
-      first &=
-          begun[i] < 0
-              || other.lot() != step.lot()
-              || gates.before(other).stream().noneMatch(gate -> gate.kind() == wait);
-    }
-    return waits && first
+    boolean waits = gates.before(step).stream().anyMatch(gate -> gate.kind() == wait);
+    return waits && held.add(wait + " " + step.lot())
         ? Optional.of(
             new Portion(kind, Optional.empty(), Duration.ZERO, Duration.ZERO, false, false))
         : Optional.empty();
@@ -213,53 +205,42 @@ final class Schedule {
   }
 
   private boolean isReady(int i, int day) {
+    for (int before : needs.get(i)) {
+      if (done[before] < 0) {
+        return false;
+      }
+    }
     Step step = list.steps().get(i);
+    return gates.isOpen(step, dates.moment(day))
+        && (step.task().kind() != Task.Kind.STRIP || isStripped(step, day));
+  }
+
+  /** The steps that must be done before a step, by their places. */
+  private List<Integer> before(int i) {
+    Step step = list.steps().get(i);
+    List<Integer> before = new ArrayList<>();
+    for (int j = 0; j < list.steps().size(); j++) {
+      if (j != i && isBefore(j, i, list.steps().get(j), step)) {
+        before.add(j);
+      }
+    }
+    return before;
+  }
+
+  /** Marking out in its order, then the kinds at a hole in theirs; pours of a lot one by one. */
+  private static boolean isBefore(int j, int i, Step other, Step step) {
+    Task.Kind first = other.task().kind();
     Task.Kind kind = step.task().kind();
-    for (Gate gate : gates.before(step)) {
-      if (gate.opens() > dates.moment(day)) {
-        return false;
-      }
+    if (first.compareTo(Task.Kind.SET_PEGS) <= 0) {
+      return kind.compareTo(Task.Kind.SET_PEGS) > 0 || j < i;
     }
-    return switch (kind) {
-      case MARK_OUT, PROVE, SET_PEGS -> isPastBefore(i);
-      case STRIP -> isStripped(step, day);
-      case POUR -> isPastBefore(i) && isPastAtHole(step);
-      default -> isMarkedOut() && isPastAtHole(step);
-    };
-  }
-
-  private boolean isMarkedOut() {
-    return isPast(0, Set.of(Task.Kind.MARK_OUT, Task.Kind.PROVE, Task.Kind.SET_PEGS));
-  }
-
-  /** Whether all work of the same kind and lot that stands before it, or marking out, is done. */
-  private boolean isPastBefore(int i) {
-    Step step = list.steps().get(i);
-    for (int j = 0; j < i; j++) {
-      Step other = list.steps().get(j);
-      boolean before =
-          step.task().kind() != Task.Kind.POUR
-              || (other.lot() == step.lot() && other.task().kind() == Task.Kind.POUR);
-      if (before && done[j] < 0) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** Whether the kinds of work that come before it at the same hole are done there. */
-  private boolean isPastAtHole(Step step) {
-    for (int j = 0; j < rest.length; j++) {
-      Task other = list.steps().get(j).task();
-      boolean before =
-          other.mark().equals(step.task().mark())
-              && other.kind().compareTo(step.task().kind()) < 0
-              && other.kind() != Task.Kind.CARRY_SPOIL;
-      if (before && done[j] < 0) {
-        return false;
-      }
-    }
-    return true;
+    boolean atHole =
+        other.task().mark().equals(step.task().mark())
+            && first.compareTo(kind) < 0
+            && first != Task.Kind.CARRY_SPOIL;
+    boolean pours =
+        first == Task.Kind.POUR && kind == Task.Kind.POUR && other.lot() == step.lot() && j < i;
+    return atHole || pours;
   }
 
   /** Forms stay on overnight at least. */

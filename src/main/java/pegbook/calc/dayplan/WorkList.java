@@ -34,11 +34,13 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
     List<List<String>> lots = lots(tasks, count);
     List<Step> steps = new ArrayList<>();
     FIRST.forEach(kind -> of(tasks, kind).forEach(task -> steps.add(new Step(task, 0))));
+    // The machine is there once: it bores for every lot before anything else is dug.
+    for (int lot = 0; lot < lots.size(); lot++) {
+      add(steps, lot, of(at(tasks, lots.get(lot)), Task.Kind.BORE));
+    }
     for (int lot = 0; lot < lots.size(); lot++) {
       List<String> marks = lots.get(lot);
-      List<Task> here =
-          tasks.stream().filter(task -> task.mark().filter(marks::contains).isPresent()).toList();
-      add(steps, lot, of(here, Task.Kind.BORE));
+      List<Task> here = at(tasks, marks);
       add(steps, lot, byHole(here, marks, OPENING));
       add(steps, lot, byHole(here, marks, FILLING));
       add(steps, lot, of(here, Task.Kind.POUR));
@@ -49,6 +51,10 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
 
   private static void add(List<Step> steps, int lot, List<Task> tasks) {
     tasks.forEach(task -> steps.add(new Step(task, lot)));
+  }
+
+  private static List<Task> at(List<Task> tasks, List<String> marks) {
+    return tasks.stream().filter(task -> task.mark().filter(marks::contains).isPresent()).toList();
   }
 
   private static List<Task> of(List<Task> tasks, Task.Kind kind) {
