@@ -68,8 +68,7 @@ final class Knapsack {
       for (int i = 0; i < counts[kind]; i++) {
         long length = lengths[kind];
         long[] more =
-            LongStream.concat(
-                    Arrays.stream(sums), Arrays.stream(sums).map(sum -> sum + length))
+            LongStream.concat(Arrays.stream(sums), Arrays.stream(sums).map(sum -> sum + length))
                 .filter(sum -> sum <= capacity)
                 .sorted()
                 .distinct()

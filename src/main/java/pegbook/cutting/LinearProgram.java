@@ -83,8 +83,6 @@ final class LinearProgram {
     return Optional.of(
         new Solution(
             IntStream.range(0, patterns).mapToObj(i -> bars[i]).toList(),
-            IntStream.range(0, kinds)
-                .mapToObj(i -> Math.abs(prices[i]) * unit)
-                .toList()));
+            IntStream.range(0, kinds).mapToObj(i -> Math.abs(prices[i]) * unit).toList()));
   }
 }

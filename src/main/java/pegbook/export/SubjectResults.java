@@ -37,6 +37,7 @@ final class SubjectResults {
     }
     json.object("concrete", content -> concrete(content, packet.concretePlan()));
     json.object("steel", content -> steel(content, packet.steelPlan()));
+    json.object("cutPlan", content -> CutPlanResults.write(content, packet.cutPlan()));
     json.list("days", packet.dayPlan().days(), SubjectResults::day);
     json.object("plan", content -> plan(content, packet.dayPlan()));
     json.list(
@@ -156,9 +157,7 @@ final class SubjectResults {
   private static void size(JsonFigures json, SteelPlan.SizeTotal size) {
     json.text("size", size.size())
         .quantity("lengthMetres", size.length())
-        .quantity("kilograms", size.mass())
-        .quantity("stockMetres", size.stock())
-        .whole("stockBars", size.bars());
+        .quantity("kilograms", size.mass());
   }
 
   private static void plan(JsonFigures json, DayPlan plan) {

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param tools what the crew digs with
  * @param spoil how dug soil is carried and where it goes
  * @param concrete bags, strength, waste
+ * @param stock what bars are cut from
  * @param field what was really marked and dug
  * @param defaults every value that the job left out, as it was filled in
  */
@@ -38,6 +39,7 @@ public record Job(
     List<Tool> tools,
     Spoil spoil,
     Concrete concrete,
+    Stock stock,
     Field field,
     List<Default> defaults) {
   public Job {

@@ -69,6 +69,7 @@ enum Complaint {
   TIME_ZONE,
   COUNTRY,
   DAY_SPAN,
+  PRICE,
   NAME_OF_MARK,
   NAME_OF_PIER,
   // Between values.
@@ -87,6 +88,9 @@ enum Complaint {
   SUPPORT_OUTSIDE,
   TUBE_WIDE,
   COVER_SWALLOWS,
+  TWO_CURRENCIES,
+  PRICE_MISSING,
+  STOCK_TWICE,
   LINE_SHORT,
   HIGH_BELOW_LOW,
   STIFFNESS_TWICE,

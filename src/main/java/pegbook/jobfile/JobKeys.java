@@ -15,6 +15,7 @@ import pegbook.job.Place;
 import pegbook.job.Plan;
 import pegbook.job.Site;
 import pegbook.job.Spoil;
+import pegbook.job.Stock;
 import pegbook.job.Supports;
 
 /** The keys at the top of a job file. */
@@ -38,6 +39,7 @@ final class JobKeys {
   static final Key<Plan> PLAN = Key.part("plan", PlanKeys.PLAN);
   static final Key<Spoil> SPOIL = Key.part("spoil", WorkKeys.SPOIL);
   static final Key<Concrete> CONCRETE = Key.part("concrete", WorkKeys.CONCRETE);
+  static final Key<Stock> STOCK = Key.part("stock", StockKeys.STOCK);
   static final Key<Field> FIELD = Key.part("field", FieldKeys.FIELD);
 
   static final List<Key<?>> ALL = all();
@@ -62,6 +64,7 @@ final class JobKeys {
             ToolKeys.TOOLS,
             SPOIL,
             CONCRETE,
+            STOCK,
             FIELD));
     return List.copyOf(all);
   }
@@ -82,6 +85,7 @@ final class JobKeys {
         fields.get(ToolKeys.TOOLS),
         fields.get(SPOIL),
         fields.get(CONCRETE),
+        fields.get(STOCK),
         fields.get(FIELD),
         defaults);
   }

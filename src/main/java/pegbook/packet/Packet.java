@@ -5,6 +5,7 @@ import java.util.List;
 import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.bearing.Bearing;
 import pegbook.calc.concreteplan.ConcretePlan;
+import pegbook.calc.cutplan.CutPlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.digschedule.DigSchedule;
@@ -49,6 +50,7 @@ import pegbook.job.Job;
  * @param pierStiffness how still the piers stand, and how clear of the floor
  * @param concretePlan what fills the holes
  * @param steelPlan what stands in the concrete
+ * @param cutPlan which piece is cut from which bar
  * @param safetyNotes the dangers of this job, and who decides
  * @param startConditions what must be settled before anything begins
  * @param workEstimate how long each task takes
@@ -74,6 +76,7 @@ public record Packet(
     PierStiffness pierStiffness,
     ConcretePlan concretePlan,
     SteelPlan steelPlan,
+    CutPlan cutPlan,
     SafetyNotes safetyNotes,
     StartConditions startConditions,
     WorkEstimate workEstimate,
@@ -102,6 +105,7 @@ public record Packet(
         pierStiffness,
         concretePlan,
         steelPlan,
+        cutPlan,
         safetyNotes);
   }
 

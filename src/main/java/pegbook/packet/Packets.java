@@ -8,6 +8,8 @@ import pegbook.calc.bearing.Bearing;
 import pegbook.calc.bearing.BearingCalculator;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.concreteplan.ConcretePlanCalculator;
+import pegbook.calc.cutplan.CutPlan;
+import pegbook.calc.cutplan.CutPlanCalculator;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.dayplan.DayPlanCalculator;
 import pegbook.calc.depthtargets.DepthTargets;
@@ -84,6 +86,7 @@ public final class Packets {
     PierStiffness pierStiffness = PierStiffnessCalculator.calculate(job, placement, holes);
     ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
+    CutPlan cutPlan = CutPlanCalculator.calculate(job, steelPlan.pieces());
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
     StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
     WorkEstimate workEstimate =
@@ -110,6 +113,7 @@ public final class Packets {
         pierStiffness,
         concretePlan,
         steelPlan,
+        cutPlan,
         safetyNotes,
         startConditions,
         workEstimate,

@@ -64,6 +64,7 @@ public final class Booklets {
     sheets.put("pier", pier());
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
+    sheets.put("cutPlan", cutPlan());
     sheets.put("calendar", calendar());
     sheets.put("safetyNotes", Optional.of(SafetyNotesSheet.of(packet, writing)));
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
@@ -131,6 +132,12 @@ public final class Booklets {
   private Optional<SteelPlanSheet> steelPlan() {
     return SteelPlanSheet.isWanted(packet)
         ? Optional.of(SteelPlanSheet.of(packet, writing))
+        : Optional.empty();
+  }
+
+  private Optional<CutPlanSheet> cutPlan() {
+    return CutPlanSheet.isWanted(packet)
+        ? Optional.of(CutPlanSheet.of(packet, writing))
         : Optional.empty();
   }
 

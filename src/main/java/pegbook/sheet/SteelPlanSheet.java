@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import pegbook.calc.cutplan.CutPlan;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.steelplan.SteelPlan.BarLine;
 import pegbook.calc.steelplan.SteelPlan.Cage;
@@ -56,8 +57,8 @@ public record SteelPlanSheet(
       String mass,
       String footings) {}
 
-  /** What is bought of a size. */
-  public record SizeRow(String size, String length, String mass, String order) {}
+  /** How much of a size, and what is bought for it. */
+  public record SizeRow(String size, String length, String mass, List<String> orders) {}
 
   @Override
   public List<Drawing> drawings() {
@@ -84,8 +85,10 @@ public record SteelPlanSheet(
         lead(plan, writing),
         cards,
         plan.barList().stream().map(line -> bar(plan, line, writing)).toList(),
-        plan.sizes().stream().map(size -> size(size, writing)).toList(),
-        plan.needs().stream().map(need -> Purchase.of(need, writing)).toList(),
+        plan.sizes().stream().map(size -> size(packet.cutPlan(), size, writing)).toList(),
+        Stream.concat(packet.cutPlan().needs().stream(), plan.needs().stream())
+            .map(need -> Purchase.of(need, writing))
+            .toList(),
         packet.job().place().isUnitedStates()
             ? Optional.empty()
             : Optional.of(writing.texts().say("steel-plan.elsewhere")));
@@ -148,15 +151,21 @@ public record SteelPlanSheet(
         .findFirst();
   }
 
-  private static SizeRow size(SizeTotal size, Writing writing) {
+  private static SizeRow size(CutPlan cutPlan, SizeTotal size, Writing writing) {
     Formats formats = writing.formats();
-    String order =
-        writing
-            .texts()
-            .say(
-                "steel-plan.size.order",
-                Map.of("bars", formats.count(size.bars()), "stock", formats.length(size.stock())));
+    List<String> orders =
+        cutPlan.orders(size.size()).stream()
+            .map(
+                bars ->
+                    writing
+                        .texts()
+                        .say(
+                            "steel-plan.size.order",
+                            Map.of(
+                                "bars", formats.count(bars.bars()),
+                                "stock", formats.length(bars.length()))))
+            .toList();
     return new SizeRow(
-        size.size(), formats.distance(size.length()), mass(size.mass(), formats), order);
+        size.size(), formats.distance(size.length()), mass(size.mass(), formats), orders);
   }
 }

@@ -43,6 +43,7 @@ public final class Texts {
           "pier",
           "concrete-plan",
           "steel-plan",
+          "cut-plan",
           "safety-notes",
           "work-estimate",
           "calendar",

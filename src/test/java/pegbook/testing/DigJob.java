@@ -34,6 +34,7 @@ import pegbook.job.Plan;
 import pegbook.job.Site;
 import pegbook.job.Soil;
 import pegbook.job.Spoil;
+import pegbook.job.Stock;
 import pegbook.job.Supports;
 import pegbook.job.Tool;
 import pegbook.job.UtilityMarking;
@@ -52,6 +53,10 @@ import pegbook.measure.Volume;
  * Every field may be changed before {@link #job()} and {@link #placement()} are taken.
  */
 public final class DigJob {
+  /** Twenty feet and no offcuts. */
+  static final Stock STOCK =
+      new Stock(Length.ofFeet(20), List.of(), List.of(), Length.ofInches(0.125), Length.ofFeet(2));
+
   public UnitSystem units = UnitSystem.IMPERIAL;
   public Paper paper = Paper.LETTER;
   public String country = "US";
@@ -159,6 +164,7 @@ public final class DigJob {
         tools,
         spoil,
         concrete(),
+        STOCK,
         field,
         List.of());
   }

@@ -15,6 +15,7 @@ import pegbook.job.Crew;
 import pegbook.job.Job;
 import pegbook.job.Plan;
 import pegbook.job.Steel;
+import pegbook.job.Stock;
 import pegbook.job.Tube;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
@@ -36,6 +37,7 @@ public final class FillJob {
   public Ratio waste = Ratio.ofPercent(10);
   public Optional<Ratio> overBreak = Optional.of(Ratio.ofPercent(5));
   public Mixing mixing = Mixing.MIXER;
+  public Stock stock = DigJob.STOCK;
   public int people = 2;
   public Duration hoursPerDay = new Duration(6);
   public Optional<LocalDate> start = Optional.empty();
@@ -132,6 +134,7 @@ public final class FillJob {
         plain.tools(),
         plain.spoil(),
         new Concrete(bag, yield, strength, waste, overBreak, mixing),
+        stock,
         plain.field(),
         plain.defaults());
   }

@@ -161,6 +161,7 @@ public final class LayoutJob {
             Ratio.ofPercent(10),
             Optional.empty(),
             Concrete.Mixing.BY_HAND),
+        DigJob.STOCK,
         field,
         List.of());
   }

@@ -136,6 +136,7 @@ public final class SiteJob {
         tools.stream().map(SiteJob::tool).toList(),
         new Spoil(Volume.ofCubicFeet(3), Optional.empty(), Optional.empty()),
         concrete(),
+        DigJob.STOCK,
         Field.NOTHING,
         List.of());
   }

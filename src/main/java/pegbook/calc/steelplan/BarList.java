@@ -14,9 +14,8 @@ import pegbook.measure.Mass;
 import pegbook.measure.UnitSystem;
 import pegbook.published.Bars;
 
-/** Gathers pieces cut and bent alike under one mark, and says what is bought to cut them from. */
+/** Gathers pieces cut and bent alike under one mark, and adds them up by size. */
 final class BarList {
-  private final UnitSystem units;
   private final SteelPlanFormulas formulas;
   private final Map<Cut, BarLine> lines = new LinkedHashMap<>();
   private final Map<String, Working> massPerLength = new LinkedHashMap<>();
@@ -26,7 +25,6 @@ final class BarList {
   private record Cut(String size, BarPiece.Shape shape, long micrometres) {}
 
   BarList(UnitSystem units) {
-    this.units = units;
     this.formulas = new SteelPlanFormulas(units);
   }
 
@@ -75,7 +73,7 @@ final class BarList {
     return workings;
   }
 
-  /** What is bought of each size, in the order in which the sizes first come. */
+  /** How much of each size, in the order in which the sizes first come. */
   List<SizeTotal> sizes() {
     return massPerLength.keySet().stream().map(this::size).toList();
   }
@@ -85,7 +83,6 @@ final class BarList {
     Length length =
         of.stream().map(line -> line.cut().times(line.count())).reduce(Length.ZERO, Length::plus);
     Mass mass = of.stream().map(BarLine::mass).reduce(Mass.ZERO, Mass::plus);
-    Length stock = new SteelRules(units).stock();
-    return new SizeTotal(name, length, mass, stock, StockBars.count(of, stock));
+    return new SizeTotal(name, length, mass);
   }
 }

@@ -3,6 +3,7 @@ package pegbook.calc.steelplan;
 import java.util.List;
 import java.util.Optional;
 import pegbook.figures.BarPiece;
+import pegbook.figures.CutPiece;
 import pegbook.figures.Finding;
 import pegbook.figures.Need;
 import pegbook.figures.Result;
@@ -17,7 +18,7 @@ import pegbook.measure.Ratio;
  *
  * @param cages one for each kind of footing with steel that fits
  * @param barList one line for each shape, marks A, B and so on
- * @param sizes what is bought of each size of bar
+ * @param sizes how much of each size of bar
  */
 public record SteelPlan(
     List<Cage> cages,
@@ -36,6 +37,11 @@ public record SteelPlan(
     workings = List.copyOf(workings);
     needs = List.copyOf(needs);
     tasks = List.copyOf(tasks);
+  }
+
+  /** The bar list as pieces to be cut. */
+  public List<CutPiece> pieces() {
+    return barList.stream().map(BarLine::piece).toList();
   }
 
   /**
@@ -135,16 +141,18 @@ public record SteelPlan(
     public Mass mass() {
       return each.times(count);
     }
+
+    CutPiece piece() {
+      return new CutPiece(size, barMark, cut, count, marks, shape == BarPiece.Shape.STRAIGHT);
+    }
   }
 
   /**
-   * What is bought of a size of bar.
+   * What goes in of a size of bar.
    *
    * @param size of the bar
    * @param length of all pieces
    * @param mass of all pieces
-   * @param stock length of a bar as it is sold
-   * @param bars how many of these, when the longest pieces are cut first
    */
-  public record SizeTotal(String size, Length length, Mass mass, Length stock, int bars) {}
+  public record SizeTotal(String size, Length length, Mass mass) {}
 }

@@ -58,7 +58,7 @@ public final class SteelPlanCalculator {
         barList.sizes(),
         findings.all(),
         workings,
-        SteelPlanNeeds.of(cages, barList.sizes()),
+        SteelPlanNeeds.of(cages),
         SteelTasks.of(cages));
   }
 }

@@ -29,12 +29,10 @@ final class SteelPlanFindings {
   private static final Citation PLAIN = new Citation("aci-318-19-memory", "chapter 14");
 
   private final UnitSystem units;
-  private final SteelRules rules;
   private final List<Finding> findings = new ArrayList<>();
 
   SteelPlanFindings(UnitSystem units) {
     this.units = units;
-    this.rules = new SteelRules(units);
   }
 
   List<Finding> all() {
@@ -67,12 +65,6 @@ final class SteelPlanFindings {
                         "steel.ties",
                         Citation.COMMON_PRACTICE)));
     ratio(alike, cage);
-    if (cage.cut().isMoreThan(rules.stock().plus(TOLERANCE))) {
-      findings.add(
-          finding(Kind.ASK, "bar-longer-than-stock", alike, "steel", Citation.COMMON_PRACTICE)
-              .with("cut", Argument.of(cage.cut()))
-              .with("stock", Argument.of(rules.stock())));
-    }
   }
 
   private void clearSpacing(AlikeHoles alike, Cage cage) {

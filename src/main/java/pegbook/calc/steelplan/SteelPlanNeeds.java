@@ -1,17 +1,17 @@
 package pegbook.calc.steelplan;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import pegbook.calc.steelplan.SteelPlan.Cage;
-import pegbook.calc.steelplan.SteelPlan.SizeTotal;
-import pegbook.figures.Argument;
 import pegbook.figures.Need;
 import pegbook.measure.Unit;
 
-/** What must be bought for the steel. Numbers of small things are common practice. */
+/**
+ * What must be bought for the steel beside its bars, which the cut plan counts. Numbers of small
+ * things are common practice.
+ */
 final class SteelPlanNeeds {
   /** Blocks of concrete or plastic feet that carry one cage off the bottom. */
   private static final int FEET = 3;
@@ -21,9 +21,8 @@ final class SteelPlanNeeds {
 
   private SteelPlanNeeds() {}
 
-  static List<Need> of(List<Cage> cages, List<SizeTotal> sizes) {
+  static List<Need> of(List<Cage> cages) {
     List<Need> needs = new ArrayList<>();
-    sizes.forEach(size -> needs.add(bars(size)));
     int footings = cages.stream().mapToInt(cage -> cage.marks().size()).sum();
     if (footings > 0) {
       needs.add(pieces("bar-feet", FEET * footings));
@@ -35,19 +34,6 @@ final class SteelPlanNeeds {
       needs.add(pieces("wire-ties", crossings));
     }
     return needs;
-  }
-
-  private static Need bars(SizeTotal size) {
-    Map<String, Argument> words = new LinkedHashMap<>();
-    words.put("size", Argument.words(size.size()));
-    words.put("stock", Argument.of(size.stock()));
-    return new Need(
-        "bars",
-        words,
-        size.length().dividedBy(size.stock()),
-        size.bars(),
-        Unit.NONE,
-        Optional.empty());
   }
 
   private static Need pieces(String id, int count) {

@@ -39,9 +39,4 @@ record SteelRules(UnitSystem units) {
   Length cuttingStep() {
     return either(0.25, 5);
   }
-
-  /** Length of a bar as it is sold; common practice. */
-  Length stock() {
-    return units == UnitSystem.IMPERIAL ? Length.ofFeet(20) : new Length(6);
-  }
 }

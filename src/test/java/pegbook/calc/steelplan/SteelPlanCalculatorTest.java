@@ -220,7 +220,12 @@ class SteelPlanCalculatorTest {
               .map(BarLine::mass)
               .reduce(Mass.ZERO, Mass::plus);
       assertThat(size.mass().kilograms()).isEqualTo(mass.kilograms(), offset(1e-9));
-      assertThat(size.length().feet() / 20).isLessThanOrEqualTo(size.bars());
+      double feet =
+          plan.pieces().stream()
+              .filter(piece -> piece.size().equals(size.size()))
+              .mapToDouble(piece -> piece.count() * piece.length().feet())
+              .sum();
+      assertThat(size.length().feet()).isEqualTo(feet, offset(1e-9));
     }
     assertThat(plan.cages().get(1).pieces())
         .extracting(BarPiece::barMark)
@@ -235,28 +240,13 @@ class SteelPlanCalculatorTest {
   }
 
   @Test
-  void stockBarsHoldTheirPieces() {
-    BarLine six = line(6, 3);
-    BarLine seven = line(7, 4);
-    // Two of 7 ft and one of 6 ft to a bar of 20 ft; the third 6 ft goes where two of 7 ft stand.
-    assertThat(StockBars.count(List.of(six, seven), Length.ofFeet(20))).isEqualTo(3);
-    assertThat(StockBars.count(List.of(line(10, 2)), Length.ofFeet(20))).isEqualTo(1);
-    assertThat(StockBars.count(List.of(line(25, 1)), Length.ofFeet(20))).isEqualTo(2);
-  }
-
-  private static BarLine line(double feet, int count) {
-    return new BarLine(
-        "A", "#4", BarPiece.Shape.STRAIGHT, count, Length.ofFeet(feet), Mass.ZERO, List.of("S1"));
-  }
-
-  @Test
   void theCageAsksForItsNeedsAndTime() {
     SteelPlan plan = plan(pier(1.5));
     assertThat(plan.needs())
         .extracting(Need::id)
-        .containsExactly("bars", "bars", "bar-feet", "side-spacers", "bar-caps", "wire-ties");
+        .containsExactly("bar-feet", "side-spacers", "bar-caps", "wire-ties");
     int rings = plan.cages().get(0).rings().orElseThrow().count();
-    assertThat(plan.needs().get(5).order()).isEqualTo(6.0 * rings);
+    assertThat(plan.needs().get(3).order()).isEqualTo(6.0 * rings);
     assertThat(plan.tasks())
         .singleElement()
         .satisfies(
@@ -407,13 +397,6 @@ class SteelPlanCalculatorTest {
     of.with(of.steel(hole, 4, "#4", 3, of.ties("#3", 8)));
     assertThat(finding(plan(of), "hooks-crowd-core")).isPresent();
     assertThat(finding(plan(pier(1.5)), "hooks-crowd-core")).isEmpty();
-  }
-
-  @Test
-  void aBarLongerThanItIsSoldAsks() {
-    FillJob of = new FillJob();
-    of.with(of.steel(of.hole("S1", 18, 260, 4, 0), 6, "#5", 3, of.ties("#3", 10)));
-    assertThat(finding(plan(of), "bar-longer-than-stock")).isPresent();
   }
 
   // Properties
