@@ -89,7 +89,7 @@ public record ConcretePlanSheet(
         writing.formats().names(plan.pourOrder()),
         words.rules(),
         words.basis(),
-        plan.needs().stream().map(need -> Purchase.of(need, writing)).toList());
+        Purchase.of(plan.needs(), writing));
   }
 
   private static List<Total> totals(ConcretePlan plan, Writing writing) {

@@ -119,7 +119,7 @@ public record SafePegsSheet(
           figures.strings().stream().map(this::string).toList(),
           crossings(),
           steps(),
-          figures.needs().stream().map(need -> Purchase.of(need, writing)).toList(),
+          Purchase.of(figures.needs(), writing),
           rules());
     }
 

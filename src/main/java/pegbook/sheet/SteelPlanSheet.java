@@ -86,9 +86,9 @@ public record SteelPlanSheet(
         cards,
         plan.barList().stream().map(line -> bar(plan, line, writing)).toList(),
         plan.sizes().stream().map(size -> size(packet.cutPlan(), size, writing)).toList(),
-        Stream.concat(packet.cutPlan().needs().stream(), plan.needs().stream())
-            .map(need -> Purchase.of(need, writing))
-            .toList(),
+        Purchase.of(
+            Stream.concat(packet.cutPlan().needs().stream(), plan.needs().stream()).toList(),
+            writing),
         packet.job().place().isUnitedStates()
             ? Optional.empty()
             : Optional.of(writing.texts().say("steel-plan.elsewhere")));
