@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import pegbook.export.BuyingCsv;
 import pegbook.export.CalendarIcs;
 import pegbook.export.ResultsJson;
 import pegbook.export.TapesCsv;
@@ -98,6 +99,7 @@ final class Pegbook {
     }
     files.put("results.json", ResultsJson.of(packet));
     files.put("tapes.csv", TapesCsv.of(packet));
+    files.put("buying.csv", BuyingCsv.of(packet, writing));
     CalendarIcs.of(packet, writing).ifPresent(file -> files.put("calendar.ics", file));
     return files;
   }

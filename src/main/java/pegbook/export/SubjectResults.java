@@ -38,6 +38,7 @@ final class SubjectResults {
     json.object("concrete", content -> concrete(content, packet.concretePlan()));
     json.object("steel", content -> steel(content, packet.steelPlan()));
     json.object("cutPlan", content -> CutPlanResults.write(content, packet.cutPlan()));
+    json.object("buying", content -> BuyingResults.write(content, packet.buyingList()));
     json.list("days", packet.dayPlan().days(), SubjectResults::day);
     json.object("plan", content -> plan(content, packet.dayPlan()));
     json.list(

@@ -42,25 +42,19 @@ public final class TapesCsv {
   private static String line(TapeTable.Baseline baseline, TapeTable.Row row) {
     StringJoiner cells = new StringJoiner(",");
     cells.add(Integer.toString(row.order()));
-    cells.add(cell(row.mark()));
+    cells.add(CsvCell.of(row.mark()));
     cells.add(row.stand().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-    cells.add(cell(baseline.first()));
+    cells.add(CsvCell.of(baseline.first()));
     cells.add(number(Optional.of(row.fromFirst())));
-    cells.add(cell(baseline.second()));
+    cells.add(CsvCell.of(baseline.second()));
     cells.add(number(Optional.of(row.fromSecond())));
     cells.add(row.crossing().map(angle -> Digits.of(angle.degrees()).toPlainString()).orElse(""));
-    cells.add(row.check().map(check -> cell(check.to())).orElse(""));
+    cells.add(row.check().map(check -> CsvCell.of(check.to())).orElse(""));
     cells.add(number(row.check().map(TapeTable.Check::tape)));
     return cells.toString();
   }
 
   private static String number(Optional<? extends Quantity> value) {
     return value.map(present -> Digits.of(present.si()).toPlainString()).orElse("");
-  }
-
-  /** A leading sign that a spreadsheet would take for a formula is kept as text. */
-  private static String cell(String text) {
-    String plain = text.matches("[=+\\-@\\t\\r].*") ? "'" + text : text;
-    return plain.matches(".*[\",\\r\\n].*") ? '"' + plain.replace("\"", "\"\"") + '"' : plain;
   }
 }

@@ -21,6 +21,8 @@ import java.util.Optional;
  * @param spoil how dug soil is carried and where it goes
  * @param concrete bags, strength, waste
  * @param stock what bars are cut from
+ * @param shop how things are sold and fetched
+ * @param prices what things cost, where any price is known
  * @param field what was really marked and dug
  * @param defaults every value that the job left out, as it was filled in
  */
@@ -40,6 +42,8 @@ public record Job(
     Spoil spoil,
     Concrete concrete,
     Stock stock,
+    Shop shop,
+    Optional<Prices> prices,
     Field field,
     List<Default> defaults) {
   public Job {

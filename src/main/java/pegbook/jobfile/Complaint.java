@@ -72,6 +72,8 @@ enum Complaint {
   PRICE,
   NAME_OF_MARK,
   NAME_OF_PIER,
+  CURRENCY,
+  PRICE,
   // Between values.
   ID_TWICE,
   MARKS_TOO_MANY,
@@ -100,7 +102,9 @@ enum Complaint {
   MOST_BELOW_LEAST,
   HOLE_TWICE,
   PLAN_WITHOUT_START,
-  MACHINE_WITHOUT_AUGER;
+  MACHINE_WITHOUT_AUGER,
+  PRICE_CURRENCY,
+  PRICE_TWICE;
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)\\}");
   private static final Properties WORDS = read();

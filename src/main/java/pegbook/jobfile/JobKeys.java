@@ -13,6 +13,8 @@ import pegbook.job.Layout;
 import pegbook.job.Pier;
 import pegbook.job.Place;
 import pegbook.job.Plan;
+import pegbook.job.Prices;
+import pegbook.job.Shop;
 import pegbook.job.Site;
 import pegbook.job.Spoil;
 import pegbook.job.Stock;
@@ -40,6 +42,8 @@ final class JobKeys {
   static final Key<Spoil> SPOIL = Key.part("spoil", WorkKeys.SPOIL);
   static final Key<Concrete> CONCRETE = Key.part("concrete", WorkKeys.CONCRETE);
   static final Key<Stock> STOCK = Key.part("stock", StockKeys.STOCK);
+  static final Key<Shop> SHOP = Key.part("shop", ShopKeys.SHOP);
+  static final Key<Prices> PRICES = Key.free("prices", PriceKeys.PRICES);
   static final Key<Field> FIELD = Key.part("field", FieldKeys.FIELD);
 
   static final List<Key<?>> ALL = all();
@@ -65,6 +69,8 @@ final class JobKeys {
             SPOIL,
             CONCRETE,
             STOCK,
+            SHOP,
+            PRICES,
             FIELD));
     return List.copyOf(all);
   }
@@ -86,6 +92,8 @@ final class JobKeys {
         fields.get(SPOIL),
         fields.get(CONCRETE),
         fields.get(STOCK),
+        fields.get(SHOP),
+        fields.find(PRICES),
         fields.get(FIELD),
         defaults);
   }

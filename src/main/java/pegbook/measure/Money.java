@@ -1,6 +1,8 @@
 package pegbook.measure;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Currency;
 
 /**
  * An amount of money, exact to the digits given.
@@ -25,6 +27,21 @@ public record Money(BigDecimal amount, String currency) {
       throw new IllegalArgumentException("cannot add " + other.currency + " to " + currency);
     }
     return new Money(amount.add(other.amount), currency);
+  }
+
+  /** The amount for a number of things, such as 2.25 cubic yards. */
+  public Money times(BigDecimal count) {
+    return new Money(amount.multiply(count), currency);
+  }
+
+  /** Digits behind the point that the currency is paid in. */
+  public int digits() {
+    return Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
+  }
+
+  /** Set to what can be paid; halfway goes up. */
+  public Money payable() {
+    return new Money(amount.setScale(digits(), RoundingMode.HALF_UP), currency);
   }
 
   /** The amount for a whole number of things. */

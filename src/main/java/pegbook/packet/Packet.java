@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.bearing.Bearing;
+import pegbook.calc.buyinglist.BuyingList;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.cutplan.CutPlan;
 import pegbook.calc.dayplan.DayPlan;
@@ -55,6 +56,7 @@ import pegbook.job.Job;
  * @param startConditions what must be settled before anything begins
  * @param workEstimate how long each task takes
  * @param dayPlan which work on which day
+ * @param buyingList what is bought where, and by when
  */
 public record Packet(
     Job job,
@@ -80,7 +82,8 @@ public record Packet(
     SafetyNotes safetyNotes,
     StartConditions startConditions,
     WorkEstimate workEstimate,
-    DayPlan dayPlan) {
+    DayPlan dayPlan,
+    BuyingList buyingList) {
 
   /** Every calculator's result, in the order of the packet's sheets. */
   public List<Result> results() {
@@ -106,6 +109,7 @@ public record Packet(
         concretePlan,
         steelPlan,
         cutPlan,
+        buyingList,
         safetyNotes);
   }
 

@@ -6,6 +6,8 @@ import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.asmarked.AsMarkedCalculator;
 import pegbook.calc.bearing.Bearing;
 import pegbook.calc.bearing.BearingCalculator;
+import pegbook.calc.buyinglist.BuyingList;
+import pegbook.calc.buyinglist.BuyingListCalculator;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.concreteplan.ConcretePlanCalculator;
 import pegbook.calc.cutplan.CutPlan;
@@ -47,9 +49,11 @@ import pegbook.calc.workestimate.WorkEstimate;
 import pegbook.calc.workestimate.WorkEstimateCalculator;
 import pegbook.figures.Diggings;
 import pegbook.figures.Hole;
+import pegbook.figures.Need;
 import pegbook.figures.Placement;
 import pegbook.figures.Result;
 import pegbook.figures.Task;
+import pegbook.figures.TaskDay;
 import pegbook.job.Job;
 
 /** Computes a packet: one calculator a line, in order. */
@@ -93,6 +97,9 @@ public final class Packets {
         WorkEstimateCalculator.calculate(
             job, digSchedule.digging(), tasks(tapeTable, safePegs, concretePlan, steelPlan));
     DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
+    BuyingList buyingList =
+        BuyingListCalculator.calculate(
+            job, needs(safePegs, concretePlan, steelPlan), taskDays(dayPlan));
     return new Packet(
         job,
         jobHash,
@@ -117,7 +124,21 @@ public final class Packets {
         safetyNotes,
         startConditions,
         workEstimate,
-        dayPlan);
+        dayPlan,
+        buyingList);
+  }
+
+  private static List<Need> needs(Result... results) {
+    return Stream.of(results).flatMap(result -> result.needs().stream()).toList();
+  }
+
+  private static List<TaskDay> taskDays(DayPlan plan) {
+    return plan.days().stream()
+        .flatMap(
+            day ->
+                day.portions().stream()
+                    .map(portion -> new TaskDay(portion.kind(), day.number(), day.date())))
+        .toList();
   }
 
   private static List<Task> tasks(Result... results) {

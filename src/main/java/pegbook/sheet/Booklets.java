@@ -65,6 +65,7 @@ public final class Booklets {
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
     sheets.put("cutPlan", cutPlan());
+    sheets.put("buyingList", Optional.of(BuyingListSheet.of(packet, writing)));
     sheets.put("calendar", calendar());
     sheets.put("safetyNotes", Optional.of(SafetyNotesSheet.of(packet, writing)));
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));

@@ -105,12 +105,7 @@ public record ConcretePlanSheet(
     lines.add(total(writing, "bags", writing.texts().say("concrete-plan.total.bags-value", bags)));
     lines.add(total(writing, "truck", formats.truckVolume(totals.readyMix())));
     if (totals.gravelLoose().isMoreThan(Volume.ZERO)) {
-      Map<String, String> gravel = new LinkedHashMap<>();
-      gravel.put("order", formats.volume(totals.gravelOrder()));
-      gravel.put("exact", formats.volume(totals.gravelLoose()));
-      lines.add(
-          total(
-              writing, "gravel", writing.texts().say("concrete-plan.total.gravel-value", gravel)));
+      lines.add(total(writing, "gravel", formats.volume(totals.gravelLoose())));
     }
     if (totals.backfill().isMoreThan(Volume.ZERO)) {
       lines.add(total(writing, "backfill", formats.volume(totals.backfill())));

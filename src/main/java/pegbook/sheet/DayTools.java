@@ -32,9 +32,24 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
               Task.Kind.STEEL, List.of("bender", "pliers", "spacers"),
               Task.Kind.POUR, List.of("rod", "goggles")));
 
+  private static final List<String> MEASURED = List.of("gravel", "bags");
+
   private static final List<String> ALWAYS = List.of("covers", "first-aid", "water");
 
   List<Tick> ticks() {
+    return things().entrySet().stream()
+        .map(thing -> new Tick("day-" + day.number() + ".tool." + thing.getKey(), thing.getValue()))
+        .toList();
+  }
+
+  /** The same without what is bought by the day's measure. */
+  List<String> toLayOut() {
+    Map<String, String> things = things();
+    MEASURED.forEach(things::remove);
+    return List.copyOf(things.values());
+  }
+
+  private Map<String, String> things() {
     Map<String, String> things = new LinkedHashMap<>();
     for (Task.Kind kind : Task.Kind.values()) {
       if (day.has(kind)) {
@@ -43,9 +58,7 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
       }
     }
     ALWAYS.forEach(thing -> things.put(thing, say(thing)));
-    return things.entrySet().stream()
-        .map(thing -> new Tick("day-" + day.number() + ".tool." + thing.getKey(), thing.getValue()))
-        .toList();
+    return things;
   }
 
   /** What depends on the job: its tools for digging, its gravel, its concrete. */

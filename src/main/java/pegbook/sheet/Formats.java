@@ -18,6 +18,7 @@ import pegbook.measure.FreezingIndex;
 import pegbook.measure.Length;
 import pegbook.measure.LengthNotation;
 import pegbook.measure.Mass;
+import pegbook.measure.Money;
 import pegbook.measure.NumberNotation;
 import pegbook.measure.Pressure;
 import pegbook.measure.Quantity;
@@ -145,6 +146,17 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
     return duration.hours() < 9.75 && half != Math.rint(half)
         ? NumberNotation.write(half, 1)
         : NumberNotation.write(Math.rint(duration.hours()), 0);
+  }
+
+  /** Money with its currency. */
+  public String money(Money money) {
+    return money.currency() + "\u00a0" + amount(money);
+  }
+
+  /** Money without its currency: its own digits, more where the price has more. */
+  public String amount(Money money) {
+    int digits = Math.max(money.digits(), money.amount().stripTrailingZeros().scale());
+    return NumberNotation.write(money.amount().doubleValue(), digits);
   }
 
   public String count(long count) {

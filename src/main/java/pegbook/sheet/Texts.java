@@ -44,6 +44,7 @@ public final class Texts {
           "concrete-plan",
           "steel-plan",
           "cut-plan",
+          "buying-list",
           "safety-notes",
           "work-estimate",
           "calendar",

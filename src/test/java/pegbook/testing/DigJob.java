@@ -165,6 +165,8 @@ public final class DigJob {
         spoil,
         concrete(),
         STOCK,
+        TestShop.plain(),
+        Optional.empty(),
         field,
         List.of());
   }

@@ -135,6 +135,8 @@ public final class FillJob {
         plain.spoil(),
         new Concrete(bag, yield, strength, waste, overBreak, mixing),
         stock,
+        plain.shop(),
+        plain.prices(),
         plain.field(),
         plain.defaults());
   }

@@ -162,6 +162,8 @@ public final class LayoutJob {
             Optional.empty(),
             Concrete.Mixing.BY_HAND),
         DigJob.STOCK,
+        TestShop.plain(),
+        Optional.empty(),
         field,
         List.of());
   }

@@ -130,6 +130,7 @@ final class MadeSite {
           job.get("field") instanceof ObjectNode some ? some : job.putObject("field");
       field.putArray("dug").addObject().put("hole", "S1").put("hours", chance.whole(1, 9) + " h");
     }
+    shop();
   }
 
   /** What the days reckon with; dates only beside a first day. */
@@ -158,6 +159,30 @@ final class MadeSite {
           .put("work", "dig")
           .put("least", "2 h")
           .put("most", chance.whole(2, 9) + " h");
+    }
+  }
+
+  /** Loads, ways of selling and prices; dear money has many digits. */
+  private void shop() {
+    if (chance.often(0.5)) {
+      ObjectNode shop = job.putObject("shop");
+      if (chance.often(0.7)) {
+        shop.put("load", (chance.whole(2, 30) * 100) + (imperial ? " lb" : " kg"));
+      }
+      if (chance.often(0.5)) {
+        shop.put("tube", written.length(chance.between(600, 4000)));
+        shop.put("gravelBag", imperial ? "0.4 ft3" : "20 L");
+      }
+    }
+    if (chance.often(0.5)) {
+      String currency = chance.oneOf(List.of("USD", "NOK", "JPY", "IDR"));
+      ObjectNode prices = job.putObject("prices").put("currency", currency);
+      prices.put("bag", currency.equals("IDR") ? "98500" : "6.20");
+      if (chance.often(0.6)) {
+        prices.put("readyMix", "165 " + currency).put("gravel", "48.5").put("gravelBag", "5");
+        prices.put("peg", "0.8").put("nail", "0.045");
+        prices.putArray("bars").addObject().put("size", "#4").put("each", "9.80");
+      }
     }
   }
 

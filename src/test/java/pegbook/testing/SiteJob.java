@@ -137,6 +137,8 @@ public final class SiteJob {
         new Spoil(Volume.ofCubicFeet(3), Optional.empty(), Optional.empty()),
         concrete(),
         DigJob.STOCK,
+        TestShop.plain(),
+        Optional.empty(),
         Field.NOTHING,
         List.of());
   }

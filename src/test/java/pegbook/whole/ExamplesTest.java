@@ -39,7 +39,8 @@ class ExamplesTest {
         .isDirectoryContaining("glob:**/review.pdf")
         .isDirectoryContaining("glob:**/day-1.pdf")
         .isDirectoryContaining("glob:**/results.json")
-        .isDirectoryContaining("glob:**/tapes.csv");
+        .isDirectoryContaining("glob:**/tapes.csv")
+        .isDirectoryContaining("glob:**/buying.csv");
   }
 
   @ParameterizedTest

@@ -3,6 +3,7 @@ package pegbook.calc.concreteplan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import pegbook.calc.concreteplan.ConcretePlan.Fill;
 import pegbook.calc.concreteplan.ConcretePlan.Mix;
@@ -11,6 +12,7 @@ import pegbook.calc.concreteplan.ConcretePlan.WaterRange;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.Hole;
 import pegbook.figures.MarkKind;
+import pegbook.figures.Need;
 import pegbook.figures.Working;
 import pegbook.job.Concrete;
 import pegbook.job.Digging;
@@ -51,7 +53,10 @@ public final class ConcretePlanCalculator {
     }
     List<String> marks = holes.stream().map(Hole::mark).toList();
     fills.sort(Comparator.comparing(fill -> marks.indexOf(fill.mark())));
-    Totals totals = totals(job, fills, workings);
+    Optional<GravelOrder> gravel = gravel(job, fills);
+    Totals totals = totals(job, fills, gravel, workings);
+    gravel.ifPresent(order -> workings.add(order.working()));
+    List<Need> needs = new ConcretePlanNeeds(job, holes, workings).of(totals, gravel);
     List<String> pourOrder = pourOrder(holes);
     return new ConcretePlan(
         fills,
@@ -61,7 +66,7 @@ public final class ConcretePlanCalculator {
         pourOrder,
         ConcretePlanFindings.of(job, holes, fills, mix),
         workings,
-        ConcretePlanNeeds.of(job, holes, totals),
+        needs,
         FillingTasks.of(job, holes, fills, pourOrder));
   }
 
@@ -93,11 +98,18 @@ public final class ConcretePlanCalculator {
     };
   }
 
-  private static Totals totals(Job job, List<Fill> fills, List<Working> workings) {
+  private static Optional<GravelOrder> gravel(Job job, List<Fill> fills) {
+    Volume loose = sum(fills, Fill::gravelLoose);
+    return loose.isMoreThan(Volume.ZERO)
+        ? Optional.of(GravelOrder.of(job, loose))
+        : Optional.empty();
+  }
+
+  private static Totals totals(
+      Job job, List<Fill> fills, Optional<GravelOrder> gravel, List<Working> workings) {
     boolean imperial = job.heading().units() == UnitSystem.IMPERIAL;
     int bags = fills.stream().mapToInt(Fill::bags).sum();
     Volume poured = sum(fills, Fill::poured);
-    Volume gravel = sum(fills, Fill::gravelLoose);
     ConcretePlanFormulas formulas = new ConcretePlanFormulas(job.heading().units());
     Working readyMix = Working.of(formulas.readyMix(), "", poured);
     workings.add(readyMix);
@@ -109,8 +121,8 @@ public final class ConcretePlanCalculator {
             .setTo(imperial ? Volume.ofCubicYards(0.25) : new Volume(0.1), Rounding.UP),
         bags,
         job.concrete().bag().times(bags),
-        gravel,
-        gravel.setTo(imperial ? Volume.ofCubicFeet(1) : Volume.ofLitres(50), Rounding.UP),
+        sum(fills, Fill::gravelLoose),
+        gravel.map(GravelOrder::volume).orElse(Volume.ZERO),
         sum(fills, fill -> fill.backfill().orElse(Volume.ZERO)),
         fills.stream().map(Fill::mass).reduce(Mass.ZERO, Mass::plus));
   }

@@ -3,6 +3,7 @@ package pegbook.calc.concreteplan;
 import java.util.List;
 import pegbook.figures.Formula;
 import pegbook.figures.Symbol;
+import pegbook.measure.Rounding;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
 import pegbook.published.Citation;
@@ -141,6 +142,48 @@ final class ConcretePlanFormulas {
         GRAVEL,
         "",
         x -> Math.PI * x[0] * x[0] / 4 * x[1] / smallInVolume * (1 + x[2] / 100) * SWELL / SHRINK);
+  }
+
+  /** Bags of gravel, before they are set up to whole bags: loose gravel, a bag's volume. */
+  Formula gravelBags() {
+    return new Formula(
+        "concrete-plan.gravel-bags",
+        imperial ? "n = V / b" : "n = 1000 · V / b",
+        List.of(
+            volume("V", "gravel-loose-in-all"),
+            new Symbol("b", "gravel-bag", imperial ? Unit.CUBIC_FOOT : Unit.LITRE)),
+        number("n", "gravel-bags"),
+        Citation.COMMON_PRACTICE,
+        imperial ? "V ≤ 6.75 ft³" : "V ≤ 0.25 m³",
+        x -> x[0] / x[1] * (imperial ? 1 : 1000));
+  }
+
+  /** Gravel as a truck or a trailer brings it, before it is set up to its step: volume. */
+  Formula gravelHeap() {
+    return new Formula(
+        "concrete-plan.gravel-heap",
+        imperial ? "Vy = V / 27" : "Vy = V",
+        List.of(volume("V", "gravel-loose-in-all")),
+        new Symbol("Vy", "gravel-ordered", imperial ? Unit.CUBIC_YARD : Unit.CUBIC_METRE),
+        Citation.GEOMETRY,
+        "",
+        x -> x[0] / (imperial ? 27 : 1));
+  }
+
+  /** Form tubes as they are sold, before they are set up: pieces, length of one, length sold. */
+  Formula tubes() {
+    return new Formula(
+        "concrete-plan.tubes",
+        "t = n / ⌊s / l⌋; where l > s: t = n · ⌈l / s⌉",
+        List.of(
+            number("n", "tube-pieces"), length("l", "tube-length"), length("s", "tube-as-sold")),
+        number("t", "tubes"),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> {
+          long pieces = Rounding.DOWN.steps(x[2], x[1]);
+          return pieces > 0 ? x[0] / pieces : x[0] * Rounding.UP.steps(x[1], x[2]);
+        });
   }
 
   /** Concrete that a bag makes: its mass. */

@@ -10,33 +10,41 @@ import pegbook.figures.AlikeHoles;
 import pegbook.figures.Argument;
 import pegbook.figures.Hole;
 import pegbook.figures.Need;
+import pegbook.figures.Working;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Job;
 import pegbook.job.Tube;
+import pegbook.measure.Count;
 import pegbook.measure.Length;
+import pegbook.measure.Rounding;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
-import pegbook.measure.Volume;
 
-/** What must be bought to fill the holes. */
+/** What must be bought to fill the holes, as shops sell it. */
 final class ConcretePlanNeeds {
-  private ConcretePlanNeeds() {}
+  private final Job job;
+  private final List<Hole> holes;
+  private final List<Working> workings;
+  private final ConcretePlanFormulas formulas;
+  private final boolean imperial;
 
-  static List<Need> of(Job job, List<Hole> holes, Totals totals) {
-    boolean imperial = job.heading().units() == UnitSystem.IMPERIAL;
+  /**
+   * For a job.
+   *
+   * @param workings takes the steps
+   */
+  ConcretePlanNeeds(Job job, List<Hole> holes, List<Working> workings) {
+    this.job = job;
+    this.holes = holes;
+    this.workings = workings;
+    this.formulas = new ConcretePlanFormulas(job.heading().units());
+    this.imperial = job.heading().units() == UnitSystem.IMPERIAL;
+  }
+
+  List<Need> of(Totals totals, Optional<GravelOrder> gravel) {
     List<Need> needs = new ArrayList<>();
-    needs.add(concrete(job, totals, imperial));
-    if (totals.gravelLoose().isMoreThan(Volume.ZERO)) {
-      Unit unit = imperial ? Unit.CUBIC_FOOT : Unit.LITRE;
-      needs.add(
-          new Need(
-              "gravel",
-              Map.of(),
-              unit.in(totals.gravelLoose()),
-              unit.in(totals.gravelOrder()),
-              unit,
-              Optional.empty()));
-    }
+    needs.add(concrete(totals));
+    gravel.ifPresent(order -> needs.add(order.need()));
     for (AlikeHoles alike : AlikeHoles.of(holes)) {
       alike
           .first()
@@ -47,7 +55,7 @@ final class ConcretePlanNeeds {
     return needs;
   }
 
-  private static Need concrete(Job job, Totals totals, boolean imperial) {
+  private Need concrete(Totals totals) {
     if (job.concrete().mixing() == Mixing.READY_MIX) {
       Unit unit = imperial ? Unit.CUBIC_YARD : Unit.CUBIC_METRE;
       return new Need(
@@ -65,13 +73,31 @@ final class ConcretePlanNeeds {
         "concrete-bags", words, totals.bags(), totals.bags(), Unit.NONE, Optional.empty());
   }
 
-  /** Form tubes, one for each footing, long enough for what they form. */
-  private static Need tube(AlikeHoles alike, Tube tube) {
+  /** Form tubes as they are sold, each cut to the pieces that it holds. */
+  private Need tube(AlikeHoles alike, Tube tube) {
+    Length length = tubeLength(alike.first(), tube);
+    Length stock = job.shop().tube();
+    Working tubes =
+        Working.of(formulas.tubes(), alike.subject(), new Count(alike.count()), length, stock);
+    workings.add(tubes);
     Map<String, Argument> words = new LinkedHashMap<>();
     words.put("inside", Argument.of(tube.inside()));
-    words.put("length", Argument.of(tubeLength(alike.first(), tube)));
+    words.put("stock", Argument.of(stock));
+    words.put("pieces", Argument.of(alike.count()));
+    words.put("length", Argument.of(length));
     words.put("marks", Argument.of(alike.marks()));
-    return new Need("form-tube", words, alike.count(), alike.count(), Unit.NONE, Optional.empty());
+    return pieces("form-tube", words, tubes);
+  }
+
+  /** Whole pieces, set up. */
+  private static Need pieces(String id, Map<String, Argument> words, Working working) {
+    return new Need(
+        id,
+        words,
+        working.result(),
+        Rounding.UP.steps(working.result(), 1),
+        Unit.NONE,
+        Optional.empty());
   }
 
   private static Length tubeLength(Hole hole, Tube tube) {

@@ -25,6 +25,7 @@ import pegbook.figures.Working;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Digging;
 import pegbook.job.Tube;
+import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 import pegbook.measure.Pressure;
@@ -269,13 +270,44 @@ class ConcretePlanCalculatorTest {
     ConcretePlan plan = plan(of);
     assertThat(plan.needs())
         .extracting(Need::id)
-        .containsExactly("concrete-bags", "gravel", "form-tube");
+        .containsExactly("concrete-bags", "gravel-bags", "form-tube");
     assertThat(plan.needs().get(0).order()).isEqualTo(plan.totals().bags());
     Need gravel = plan.needs().get(1);
+    assertThat(gravel.amount())
+        .isEqualTo(plan.totals().gravelLoose().cubicFeet() / 0.5, offset(1e-9));
     assertThat(gravel.order()).isEqualTo(Math.ceil(gravel.amount()));
+    assertThat(plan.totals().gravelOrder().cubicFeet())
+        .isEqualTo(gravel.order() * 0.5, offset(1e-9));
     assertThat(plan.needs().get(2).arguments()).containsEntry("length", Argument.of(of.length(36)));
     of.mixing = Mixing.READY_MIX;
     assertThat(plan(of).needs().get(0).id()).isEqualTo("ready-mix");
+  }
+
+  @Test
+  void muchGravelComesByTheHeapInQuarters() {
+    FillJob of = new FillJob();
+    for (int i = 1; i <= 10; i++) {
+      of.with(of.hole("S" + i, 18, 48, 6, 0));
+    }
+    ConcretePlan plan = plan(of);
+    Need gravel = plan.needs().get(1);
+    assertThat(gravel.id()).isEqualTo("gravel");
+    assertThat(gravel.amount())
+        .isEqualTo(plan.totals().gravelLoose().cubicYards(), offset(1e-9))
+        .isGreaterThan(0.25);
+    assertThat(gravel.order()).isEqualTo(Math.ceil(gravel.amount() * 4) / 4);
+    assertThat(plan.totals().gravelOrder().cubicYards()).isEqualTo(gravel.order(), offset(1e-9));
+  }
+
+  /** Eight pieces of six inches out of a tube of four feet; a longer piece takes whole tubes. */
+  @ParameterizedTest
+  @CsvSource({"6, 8, 1", "6, 9, 2", "36, 3, 3", "48, 2, 2", "49, 2, 4", "12.5, 4, 2"})
+  void tubesAreCutFromWhatIsSold(double inches, int pieces, int tubes) {
+    ConcretePlanFormulas formulas = new ConcretePlanFormulas(UnitSystem.IMPERIAL);
+    Working working =
+        Working.of(
+            formulas.tubes(), "", new Count(pieces), Length.ofInches(inches), Length.ofFeet(4));
+    assertThat(Rounding.UP.steps(working.result(), 1)).isEqualTo(tubes);
   }
 
   // Findings

@@ -1,0 +1,93 @@
+package pegbook.calc.buyinglist;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import pegbook.calc.buyinglist.BuyingList.Supplier;
+import pegbook.figures.Argument;
+import pegbook.figures.Need;
+import pegbook.figures.Task;
+import pegbook.job.Prices;
+import pegbook.job.Prices.Item;
+import pegbook.measure.Length;
+import pegbook.measure.Money;
+
+/**
+ * Who sells what, for which work it must lie there, and which price is its own. Suppliers differ
+ * from place to place: common practice. In the order of the list.
+ */
+enum Goods {
+  READY_MIX(Supplier.READY_MIX_PLANT, Task.Kind.POUR, Item.READY_MIX),
+  CONCRETE_BAGS(Supplier.BUILDING_YARD, Task.Kind.POUR, Item.BAG),
+  GRAVEL(Supplier.BUILDING_YARD, Task.Kind.GRAVEL, Item.GRAVEL),
+  GRAVEL_BAGS(Supplier.BUILDING_YARD, Task.Kind.GRAVEL, Item.GRAVEL_BAG),
+  FORM_TUBE(Supplier.BUILDING_YARD, Task.Kind.POUR),
+  BARS(Supplier.STEEL_YARD, Task.Kind.STEEL),
+  WIRE_TIES(Supplier.STEEL_YARD, Task.Kind.STEEL, Item.WIRE_TIE),
+  BAR_FEET(Supplier.STEEL_YARD, Task.Kind.STEEL, Item.BAR_FOOT),
+  SIDE_SPACERS(Supplier.STEEL_YARD, Task.Kind.STEEL, Item.SIDE_SPACER),
+  BAR_CAPS(Supplier.STEEL_YARD, Task.Kind.STEEL, Item.BAR_CAP),
+  SAFE_PEGS(Supplier.HARDWARE_SHOP, Task.Kind.SET_PEGS, Item.PEG),
+  PEG_NAILS(Supplier.HARDWARE_SHOP, Task.Kind.SET_PEGS, Item.NAIL),
+  PEG_STRING(Supplier.HARDWARE_SHOP, Task.Kind.SET_PEGS, Item.STRING),
+  /** What no row names; it stands on the list all the same. */
+  UNKNOWN(Supplier.OTHER, Task.Kind.MARK_OUT);
+
+  private final Supplier supplier;
+  private final Task.Kind work;
+  private final Optional<Item> item;
+
+  Goods(Supplier supplier, Task.Kind work, Item item) {
+    this.supplier = supplier;
+    this.work = work;
+    this.item = Optional.of(item);
+  }
+
+  /** Has no price, or one by its size. */
+  Goods(Supplier supplier, Task.Kind work) {
+    this.supplier = supplier;
+    this.work = work;
+    this.item = Optional.empty();
+  }
+
+  static Goods of(Need need) {
+    String name = need.id().toUpperCase(Locale.ROOT).replace('-', '_');
+    return Arrays.stream(values())
+        .filter(goods -> goods.name().equals(name))
+        .findFirst()
+        .orElse(UNKNOWN);
+  }
+
+  Supplier supplier() {
+    return supplier;
+  }
+
+  /** The work for which it must lie there. */
+  Task.Kind work() {
+    return work;
+  }
+
+  /** The price of one, where the job has it. */
+  Optional<Money> price(Need need, Prices prices) {
+    return switch (this) {
+      case FORM_TUBE -> length(need, "inside").flatMap(prices::ofTube);
+      case BARS -> words(need, "size").flatMap(prices::ofBar);
+      default -> item.flatMap(prices::of);
+    };
+  }
+
+  /** A length among a need's words. */
+  static Optional<Length> length(Need need, String name) {
+    return need.arguments().get(name) instanceof Argument.Measured measured
+            && measured.quantity() instanceof Length length
+        ? Optional.of(length)
+        : Optional.empty();
+  }
+
+  /** A name among a need's words. */
+  static Optional<String> words(Need need, String name) {
+    return need.arguments().get(name) instanceof Argument.Words words
+        ? Optional.of(words.words())
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,241 @@
+package pegbook.calc.buyinglist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import pegbook.calc.buyinglist.BuyingList.Group;
+import pegbook.calc.buyinglist.BuyingList.Line;
+import pegbook.calc.buyinglist.BuyingList.Supplier;
+import pegbook.figures.Argument;
+import pegbook.figures.Need;
+import pegbook.figures.Task;
+import pegbook.figures.TaskDay;
+import pegbook.job.Job;
+import pegbook.job.Prices;
+import pegbook.job.Prices.BarPrice;
+import pegbook.job.Prices.Item;
+import pegbook.job.Prices.TubePrice;
+import pegbook.job.Shop;
+import pegbook.measure.Length;
+import pegbook.measure.Mass;
+import pegbook.measure.Money;
+import pegbook.measure.Unit;
+import pegbook.measure.Volume;
+import pegbook.testing.FillJob;
+
+class BuyingListCalculatorTest {
+  private static final LocalDate DATE = LocalDate.of(2027, 5, 8);
+  private static final List<TaskDay> DAYS =
+      List.of(
+          new TaskDay(Task.Kind.MARK_OUT, 1, Optional.of(DATE)),
+          new TaskDay(Task.Kind.STEEL, 3, Optional.of(DATE.plusDays(2))),
+          new TaskDay(Task.Kind.STEEL, 2, Optional.of(DATE.plusDays(1))),
+          new TaskDay(Task.Kind.POUR, 4, Optional.of(DATE.plusDays(3))));
+
+  private static Need pieces(String id, double amount, double order, Object... words) {
+    Map<String, Argument> arguments = new LinkedHashMap<>();
+    for (int i = 0; i < words.length; i += 2) {
+      arguments.put((String) words[i], (Argument) words[i + 1]);
+    }
+    return new Need(id, arguments, amount, order, Unit.NONE, Optional.empty());
+  }
+
+  private static Need bags(int count) {
+    return pieces("concrete-bags", count, count, "bag", Argument.of(Mass.ofPounds(80)));
+  }
+
+  private static Need bars(String size, int count) {
+    return pieces(
+        "bars",
+        count,
+        count,
+        "size",
+        Argument.words(size),
+        "stock",
+        Argument.of(Length.ofFeet(20)));
+  }
+
+  private static Job job(Optional<Mass> load, Optional<Prices> prices) {
+    Job plain = new FillJob().job();
+    return new Job(
+        plain.name(),
+        plain.heading(),
+        plain.place(),
+        plain.site(),
+        plain.ground(),
+        plain.layout(),
+        plain.supports(),
+        plain.piers(),
+        plain.floor(),
+        plain.crew(),
+        plain.plan(),
+        plain.tools(),
+        plain.spoil(),
+        plain.concrete(),
+        new Shop(load, Length.ofFeet(4), Volume.ofCubicFeet(0.5)),
+        prices,
+        plain.field(),
+        plain.defaults());
+  }
+
+  private static Money usd(String amount) {
+    return new Money(new BigDecimal(amount), "USD");
+  }
+
+  private static BuyingList list(Need... needs) {
+    return BuyingListCalculator.calculate(
+        job(Optional.empty(), Optional.empty()), List.of(needs), DAYS);
+  }
+
+  @Test
+  void whatTwoSubjectsWantOfOneThingIsOneLine() {
+    BuyingList list =
+        list(bars("#4", 5), pieces("wire-ties", 40, 40), bars("#4", 2), bars("#3", 1));
+    assertThat(list.lines()).hasSize(3);
+    Line four = list.lines().get(0);
+    assertThat(four.need().amount()).isEqualTo(7);
+    assertThat(four.need().order()).isEqualTo(7);
+    assertThat(list.lines().get(1).need().order()).isEqualTo(1);
+  }
+
+  @Test
+  void suppliersAndGoodsStandInTheirOrderAndAreNamed() {
+    BuyingList list = list(pieces("peg-nails", 9, 10), bars("#4", 5), bags(10));
+    assertThat(list.groups())
+        .extracting(Group::supplier)
+        .containsExactly(Supplier.BUILDING_YARD, Supplier.STEEL_YARD, Supplier.HARDWARE_SHOP);
+    assertThat(list.lines()).extracting(Line::name).containsExactly("A1", "B1", "C1");
+  }
+
+  /** A need that no row knows is not lost. */
+  @Test
+  void anUnknownNeedStandsUnderOther() {
+    BuyingList list = list(pieces("something-new", 3, 4));
+    assertThat(list.groups().get(0).supplier()).isEqualTo(Supplier.OTHER);
+    assertThat(list.lines().get(0).spare()).isEqualTo(1);
+  }
+
+  @Test
+  void nothingIsBoughtWhereNothingIsOrdered() {
+    assertThat(list(pieces("wire-ties", 0, 0)).groups()).isEmpty();
+  }
+
+  @Test
+  void aThingIsNeededOnTheFirstDayOfItsWork() {
+    BuyingList list = list(bars("#4", 5), bags(3), pieces("gravel-bags", 1, 1));
+    assertThat(list.lines())
+        .extracting(line -> line.by().orElseThrow().day())
+        .as("bags for the pour, gravel on the first day of all as none is planned, bars")
+        .containsExactly(4, 1, 2);
+    assertThat(
+            BuyingListCalculator.calculate(
+                    job(Optional.empty(), Optional.empty()), List.of(bags(3)), List.of())
+                .lines()
+                .get(0)
+                .by())
+        .isEmpty();
+  }
+
+  /** ASTM A615: a #4 bar weighs 0.668 lb/ft, a #5 bar 1.043 lb/ft; 20 ft bars. */
+  @ParameterizedTest
+  @CsvSource({"#3, 0.376", "#4, 0.668", "#5, 1.043", "#6, 1.502"})
+  void barsWeighWhatTheStandardPrints(String size, double poundsPerFoot) {
+    Line line = list(bars(size, 3)).lines().get(0);
+    assertThat(line.mass().orElseThrow().pounds() / 60).isEqualTo(poundsPerFoot, offset(0.0005));
+  }
+
+  /** 125 bags of 80 lb are 10 000 lb; 12 bags make a trip of 1000 lb, so 11 trips. */
+  @Test
+  void tripsAreInWholeBags() {
+    BuyingList list =
+        BuyingListCalculator.calculate(
+            job(Optional.of(Mass.ofPounds(1000)), Optional.empty()), List.of(bags(125)), DAYS);
+    Group group = list.groups().get(0);
+    assertThat(group.mass().orElseThrow().pounds()).isEqualTo(10_000, offset(1e-6));
+    assertThat(group.trips()).hasValue(11);
+    assertThat(list(bags(125)).groups().get(0).trips()).isEmpty();
+  }
+
+  @Test
+  void aPieceTooHeavyForTheLoadIsAFinding() {
+    BuyingList list =
+        BuyingListCalculator.calculate(
+            job(Optional.of(Mass.ofPounds(60)), Optional.empty()), List.of(bags(4)), DAYS);
+    assertThat(list.groups().get(0).trips()).isEmpty();
+    assertThat(list.findings())
+        .singleElement()
+        .satisfies(finding -> assertThat(finding.id()).isEqualTo("piece-heavier-than-load"));
+  }
+
+  @Test
+  void pricesAreMultipliedAndSummedExactly() {
+    TreeMap<Item, Money> items = new TreeMap<>();
+    items.put(Item.BAG, usd("6.20"));
+    items.put(Item.NAIL, usd("0.045"));
+    items.put(Item.READY_MIX, usd("165.55"));
+    Prices prices =
+        new Prices(
+            "USD",
+            items,
+            List.of(new TubePrice(Length.ofInches(14), usd("16.40"))),
+            List.of(new BarPrice("#4", usd("11.80"))));
+    Need truck = new Need("ready-mix", Map.of(), 2.1, 2.25, Unit.CUBIC_YARD, Optional.empty());
+    BuyingList list =
+        BuyingListCalculator.calculate(
+            job(Optional.empty(), Optional.of(prices)),
+            List.of(
+                bags(125),
+                pieces("peg-nails", 9, 11),
+                truck,
+                pieces("form-tube", 0.75, 1, "inside", Argument.of(Length.ofMillimetres(355.6))),
+                pieces("form-tube", 1, 1, "inside", Argument.of(Length.ofInches(16))),
+                bars("#4", 5),
+                bars("#5", 3)),
+            DAYS);
+    Map<String, String> sums = new LinkedHashMap<>();
+    list.lines()
+        .forEach(
+            line ->
+                sums.put(
+                    line.name(),
+                    line.sum().map(sum -> sum.amount().toPlainString()).orElse("none")));
+    assertThat(sums)
+        .containsEntry("A1", "372.49") // 2.25 · 165.55 = 372.4875
+        .containsEntry("B1", "775.00")
+        .containsEntry("B2", "16.40")
+        .containsEntry("B3", "none")
+        .containsEntry("C1", "59.00")
+        .containsEntry("C2", "none")
+        .containsEntry("D1", "0.50"); // 11 · 0.045 = 0.495
+    assertThat(list.withoutPrice()).isEqualTo(2);
+    assertThat(list.total().orElseThrow().amount()).isEqualByComparingTo("1223.39");
+    assertThat(
+            list.groups().stream()
+                .flatMap(group -> group.sum().stream())
+                .reduce(Money::plus)
+                .orElseThrow())
+        .isEqualTo(list.total().orElseThrow());
+  }
+
+  /** The yen has no part of itself to pay with. */
+  @Test
+  void sumsAreWhatCanBePaid() {
+    TreeMap<Item, Money> items = new TreeMap<>();
+    items.put(Item.BAG, new Money(new BigDecimal("398.5"), "JPY"));
+    Prices prices = new Prices("JPY", items, List.of(), List.of());
+    BuyingList list =
+        BuyingListCalculator.calculate(
+            job(Optional.empty(), Optional.of(prices)), List.of(bags(3)), DAYS);
+    assertThat(list.total().orElseThrow().amount().toPlainString()).isEqualTo("1196");
+  }
+}
