@@ -4,6 +4,7 @@ import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.siteplan.SitePlan;
+import pegbook.calc.steelplan.Element;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.calc.workestimate.WorkEstimate;
@@ -36,6 +37,8 @@ final class SubjectResults {
       json.object("piers", content -> PierResults.write(content, packet.pierStiffness()));
     }
     json.object("concrete", content -> concrete(content, packet.concretePlan()));
+    json.object(
+        "concreteExposure", content -> ExposureResults.write(content, packet.concreteExposure()));
     json.object("steel", content -> steel(content, packet.steelPlan()));
     json.object("cutPlan", content -> CutPlanResults.write(content, packet.cutPlan()));
     json.object("buying", content -> BuyingResults.write(content, packet.buyingList()));
@@ -141,8 +144,20 @@ final class SubjectResults {
   }
 
   private static void steel(JsonFigures json, SteelPlan plan) {
-    json.list("barList", plan.barList(), SubjectResults::barLine)
+    json.list("elements", plan.elements(), SubjectResults::element)
+        .list("barList", plan.barList(), SubjectResults::barLine)
         .list("sizes", plan.sizes(), SubjectResults::size);
+  }
+
+  private static void element(JsonFigures json, Element element) {
+    json.texts("marks", element.marks())
+        .text("kind", element.kind().name())
+        .quantity("widthMetres", element.width())
+        .number("heightToWidth", element.slenderness())
+        .number("freeHeightToWidth", element.freeSlenderness())
+        .quantity("steelGiven", element.given())
+        .quantity("steelAsked", element.asked())
+        .text("verdict", element.verdict().name());
   }
 
   private static void barLine(JsonFigures json, SteelPlan.BarLine line) {

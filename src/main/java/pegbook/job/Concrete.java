@@ -14,6 +14,7 @@ import pegbook.measure.Volume;
  * @param strength specified compressive strength at 28 days
  * @param waste spilt, left in the mixer
  * @param overBreak how much more than its drawn size a dug hole takes; absent: by digging
+ * @param air entrained air of the mix, by volume, as its bag or ticket says; absent: not said
  * @param mixing how it is mixed; decides how long a pour takes
  */
 public record Concrete(
@@ -22,6 +23,7 @@ public record Concrete(
     Pressure strength,
     Ratio waste,
     Optional<Ratio> overBreak,
+    Optional<Ratio> air,
     Mixing mixing) {
 
   /** How concrete is mixed. */

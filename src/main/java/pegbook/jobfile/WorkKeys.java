@@ -109,11 +109,13 @@ final class WorkKeys {
   static final Key<Ratio> WASTE =
       Key.orElse("waste", Values.ratio("0 %", "50 %"), "\"10 %\"", COMMON_PRACTICE);
   static final Key<Ratio> OVER_BREAK = Key.free("overBreak", Values.ratio("0 %", "100 %"));
+  static final Key<Ratio> AIR = Key.free("air", Values.ratio("0 %", "12 %"));
   static final Key<Concrete.Mixing> MIXING =
       Key.orElse("mixing", ChoiceValue.of(Concrete.Mixing.class), "\"mixer\"", COMMON_PRACTICE);
   static final SectionValue<Concrete> CONCRETE =
       new SectionValue<>(
-          List.of(BAG, YIELD, STRENGTH, WASTE, OVER_BREAK, MIXING), fields -> concrete(fields));
+          List.of(BAG, YIELD, STRENGTH, WASTE, OVER_BREAK, AIR, MIXING),
+          fields -> concrete(fields));
 
   private WorkKeys() {}
 
@@ -124,6 +126,7 @@ final class WorkKeys {
         fields.get(STRENGTH),
         fields.get(WASTE),
         fields.find(OVER_BREAK),
+        fields.find(AIR),
         fields.get(MIXING));
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.bearing.Bearing;
 import pegbook.calc.buyinglist.BuyingList;
+import pegbook.calc.concreteexposure.ConcreteExposure;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.cutplan.CutPlan;
 import pegbook.calc.dayplan.DayPlan;
@@ -50,6 +51,7 @@ import pegbook.job.Job;
  * @param frostDepth how deep frost goes
  * @param pierStiffness how still the piers stand, and how clear of the floor
  * @param concretePlan what fills the holes
+ * @param concreteExposure what the concrete must stand
  * @param steelPlan what stands in the concrete
  * @param cutPlan which piece is cut from which bar
  * @param safetyNotes the dangers of this job, and who decides
@@ -77,6 +79,7 @@ public record Packet(
     FrostDepth frostDepth,
     PierStiffness pierStiffness,
     ConcretePlan concretePlan,
+    ConcreteExposure concreteExposure,
     SteelPlan steelPlan,
     CutPlan cutPlan,
     SafetyNotes safetyNotes,
@@ -107,6 +110,7 @@ public record Packet(
         frostDepth,
         pierStiffness,
         concretePlan,
+        concreteExposure,
         steelPlan,
         cutPlan,
         buyingList,

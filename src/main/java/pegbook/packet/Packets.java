@@ -8,6 +8,8 @@ import pegbook.calc.bearing.Bearing;
 import pegbook.calc.bearing.BearingCalculator;
 import pegbook.calc.buyinglist.BuyingList;
 import pegbook.calc.buyinglist.BuyingListCalculator;
+import pegbook.calc.concreteexposure.ConcreteExposure;
+import pegbook.calc.concreteexposure.ConcreteExposureCalculator;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.concreteplan.ConcretePlanCalculator;
 import pegbook.calc.cutplan.CutPlan;
@@ -89,6 +91,7 @@ public final class Packets {
             job, placement, tapeTable.swings(), new Diggings(holes, digSchedule.heaps()));
     PierStiffness pierStiffness = PierStiffnessCalculator.calculate(job, placement, holes);
     ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
+    ConcreteExposure concreteExposure = ConcreteExposureCalculator.calculate(job, holes);
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
     CutPlan cutPlan = CutPlanCalculator.calculate(job, steelPlan.pieces());
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
@@ -119,6 +122,7 @@ public final class Packets {
         frostDepth,
         pierStiffness,
         concretePlan,
+        concreteExposure,
         steelPlan,
         cutPlan,
         safetyNotes,

@@ -28,6 +28,8 @@ import pegbook.packet.Packet;
  * @param rules what to mind before, during and after
  * @param basis what the numbers rest on
  * @param purchases what to buy
+ * @param exposure what the mix must stand
+ * @param elements what each footing counts as, where no sheet of steel says so
  */
 public record ConcretePlanSheet(
     String title,
@@ -40,7 +42,9 @@ public record ConcretePlanSheet(
     String order,
     List<String> rules,
     List<String> basis,
-    List<Purchase> purchases)
+    List<Purchase> purchases,
+    ConcreteExposurePart exposure,
+    Optional<SteelElementsPart> elements)
     implements Sheet {
 
   /** A sum with its label. */
@@ -89,7 +93,11 @@ public record ConcretePlanSheet(
         writing.formats().names(plan.pourOrder()),
         words.rules(),
         words.basis(),
-        Purchase.of(plan.needs(), writing));
+        Purchase.of(plan.needs(), writing),
+        ConcreteExposurePart.of(packet, writing),
+        SteelPlanSheet.isWanted(packet)
+            ? Optional.empty()
+            : Optional.of(SteelElementsPart.of(packet, writing)));
   }
 
   private static List<Total> totals(ConcretePlan plan, Writing writing) {

@@ -28,6 +28,7 @@ import pegbook.sheet.plan.SharePicture;
  * @param rows alike supports in one row
  * @param sum the last row
  * @param working the numbers of the workings behind the columns
+ * @param whole true where the table is short enough to stand on one page, sum and all
  * @param notes how to read it
  */
 public record FootingLoadsPart(
@@ -38,7 +39,11 @@ public record FootingLoadsPart(
     List<Row> rows,
     Row sum,
     Row working,
+    boolean whole,
     List<String> notes) {
+  /** So many rows stand on one page with their head, sum and notes. */
+  private static final int MOST_ROWS_ON_A_PAGE = 18;
+
   private static final double MOST_HEIGHT_MM = 125;
 
   /** From so many supports on the plan takes what its page leaves below the heading. */
@@ -78,6 +83,7 @@ public record FootingLoadsPart(
           rows(),
           sum(),
           working(),
+          rows().size() <= MOST_ROWS_ON_A_PAGE,
           notes());
     }
 

@@ -24,6 +24,16 @@ public record SteelFact(String label, String value, String working) {
     Lines lines = new Lines(packet, writing);
     Formats formats = writing.formats();
     BarPiece vertical = cage.pieces().get(0);
+    packet.steelPlan().elements().stream()
+        .filter(element -> element.marks().equals(cage.marks()))
+        .forEach(
+            element ->
+                lines.add(
+                    "counts",
+                    "slenderness",
+                    lines.values(
+                        "kind",
+                        writing.texts().say("steel-plan.element." + Written.id(element.kind())))));
     lines.add(
         "vertical",
         "vertical",

@@ -25,6 +25,7 @@ import pegbook.sheet.drawing.Spot;
  *
  * @param title the sheet's title
  * @param lead how much steel, in a sentence
+ * @param elements what each footing counts as
  * @param cages one card for each kind of footing
  * @param bars the bar list
  * @param sizes what is bought of each size
@@ -34,6 +35,7 @@ import pegbook.sheet.drawing.Spot;
 public record SteelPlanSheet(
     String title,
     String lead,
+    SteelElementsPart elements,
     List<Card> cages,
     List<BarRow> bars,
     List<SizeRow> sizes,
@@ -83,6 +85,7 @@ public record SteelPlanSheet(
     return new SteelPlanSheet(
         writing.texts().say("steel-plan.title"),
         lead(plan, writing),
+        SteelElementsPart.of(packet, writing),
         cards,
         plan.barList().stream().map(line -> bar(plan, line, writing)).toList(),
         plan.sizes().stream().map(size -> size(packet.cutPlan(), size, writing)).toList(),

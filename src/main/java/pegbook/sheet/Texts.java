@@ -42,6 +42,7 @@ public final class Texts {
           "frost-depth",
           "pier",
           "concrete-plan",
+          "concrete-exposure",
           "steel-plan",
           "cut-plan",
           "buying-list",

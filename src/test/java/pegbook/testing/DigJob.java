@@ -59,6 +59,7 @@ public final class DigJob {
 
   public UnitSystem units = UnitSystem.IMPERIAL;
   public Paper paper = Paper.LETTER;
+  public Optional<Angle> latitude = Optional.empty();
   public String country = "US";
   public int sides = 6;
   public Length acrossCorners = Length.ofFeet(14);
@@ -174,7 +175,7 @@ public final class DigJob {
   private Place place() {
     return new Place(
         country,
-        Optional.empty(),
+        latitude,
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -200,6 +201,7 @@ public final class DigJob {
         Optional.empty(),
         Pressure.ofPsi(4000),
         Ratio.ofPercent(10),
+        Optional.empty(),
         Optional.empty(),
         Concrete.Mixing.BY_HAND);
   }

@@ -36,6 +36,7 @@ public final class FillJob {
   public Pressure strength = Pressure.ofPsi(4000);
   public Ratio waste = Ratio.ofPercent(10);
   public Optional<Ratio> overBreak = Optional.of(Ratio.ofPercent(5));
+  public Optional<Ratio> air = Optional.empty();
   public Mixing mixing = Mixing.MIXER;
   public Stock stock = DigJob.STOCK;
   public int people = 2;
@@ -133,7 +134,7 @@ public final class FillJob {
         plan,
         plain.tools(),
         plain.spoil(),
-        new Concrete(bag, yield, strength, waste, overBreak, mixing),
+        new Concrete(bag, yield, strength, waste, overBreak, air, mixing),
         stock,
         plain.shop(),
         plain.prices(),

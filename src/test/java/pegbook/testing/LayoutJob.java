@@ -160,6 +160,7 @@ public final class LayoutJob {
             Pressure.ofPsi(4000),
             Ratio.ofPercent(10),
             Optional.empty(),
+            Optional.empty(),
             Concrete.Mixing.BY_HAND),
         DigJob.STOCK,
         TestShop.plain(),

@@ -131,6 +131,10 @@ final class MadeSite {
       field.putArray("dug").addObject().put("hole", "S1").put("hours", chance.whole(1, 9) + " h");
     }
     shop();
+    if (job.get("concrete") instanceof ObjectNode concrete && chance.often(0.6)) {
+      concrete.put("air", chance.oneOf(List.of("0 %", "3 %", "5 %", "6.5 %")));
+      concrete.put("strength", imperial ? chance.whole(5, 10) * 500 + " psi" : "28 MPa");
+    }
   }
 
   /** What the days reckon with; dates only beside a first day. */

@@ -169,6 +169,12 @@ public final class SiteJob {
 
   private Concrete concrete() {
     return new Concrete(
-        bag, Optional.empty(), Pressure.ofPsi(4000), Ratio.ofPercent(10), Optional.empty(), mixing);
+        bag,
+        Optional.empty(),
+        Pressure.ofPsi(4000),
+        Ratio.ofPercent(10),
+        Optional.empty(),
+        Optional.empty(),
+        mixing);
   }
 }

@@ -15,7 +15,6 @@ import pegbook.job.Job;
 import pegbook.job.Tube;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
-import pegbook.measure.Pressure;
 import pegbook.published.Citation;
 import pegbook.published.ConcreteBag;
 
@@ -23,11 +22,6 @@ import pegbook.published.ConcreteBag;
 final class ConcretePlanFindings {
   private static final Citation WINDOW =
       new Citation("astm-c94", "discharge within an hour and a half");
-  private static final Citation FROST_STRENGTH = new Citation("irc-r402-2", "Table R402.2");
-  private static final Pressure STRENGTH_IN_FROST = Pressure.ofPsi(3000);
-
-  /** A metric mix of 20 MPa is not that of 3000 psi (20.7 MPa); rounding is not a shortfall. */
-  private static final double STRENGTH_TOLERANCE = 0.005;
 
   /** The window and the rates are rules of thumb; a minute over is not a finding. */
   private static final double WINDOW_TOLERANCE = 0.05;
@@ -48,7 +42,6 @@ final class ConcretePlanFindings {
     found.tubes();
     found.pours(fills);
     found.truck(fills);
-    found.strength();
     found.bag(mix);
     found.forms();
     return List.copyOf(found.findings);
@@ -114,23 +107,6 @@ final class ConcretePlanFindings {
           Finding.of(Kind.ASK, "truck-must-wait", "concrete.mixing", Decider.CREW, WINDOW)
               .with("most", minutes(most))
               .with("window", minutes(rate.window())));
-    }
-  }
-
-  private void strength() {
-    boolean freezes =
-        job.ground().frost().filter(frost -> frost.depth().isMoreThan(Length.ZERO)).isPresent();
-    Pressure strength = job.concrete().strength();
-    if (freezes && strength.dividedBy(STRENGTH_IN_FROST) < 1 - STRENGTH_TOLERANCE) {
-      findings.add(
-          Finding.of(
-                  Kind.ASK,
-                  "strength-in-frost",
-                  "concrete.strength",
-                  Decider.BUILDING_AUTHORITY,
-                  FROST_STRENGTH)
-              .with("strength", Argument.of(strength))
-              .with("wanted", Argument.of(STRENGTH_IN_FROST)));
     }
   }
 

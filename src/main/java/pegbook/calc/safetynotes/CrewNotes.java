@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import pegbook.calc.safetynotes.Note.Stage;
 import pegbook.figures.Argument;
+import pegbook.figures.Season;
 import pegbook.figures.Task.Kind;
 import pegbook.job.Job;
 import pegbook.measure.Temperature;

@@ -16,11 +16,13 @@ import pegbook.measure.Ratio;
 /**
  * The reinforcement of the job.
  *
+ * @param elements what each kind of footing counts as, with its rule for upright steel
  * @param cages one for each kind of footing with steel that fits
  * @param barList one line for each shape, marks A, B and so on
  * @param sizes how much of each size of bar
  */
 public record SteelPlan(
+    List<Element> elements,
     List<Cage> cages,
     List<BarLine> barList,
     List<SizeTotal> sizes,
@@ -30,6 +32,7 @@ public record SteelPlan(
     List<Task> tasks)
     implements Result {
   public SteelPlan {
+    elements = List.copyOf(elements);
     cages = List.copyOf(cages);
     barList = List.copyOf(barList);
     sizes = List.copyOf(sizes);

@@ -3,6 +3,7 @@ package pegbook.calc.steelplan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pegbook.calc.steelplan.SteelPlan.Cage;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.Hole;
@@ -12,8 +13,8 @@ import pegbook.job.Steel;
 import pegbook.measure.UnitSystem;
 
 /**
- * Fits the steel that the job asks for into its footings, cuts and weighs it, and holds it to
- * rules.
+ * Fits the steel that the job asks for into its footings, cuts and weighs it, names what each
+ * footing counts as, and holds it to the rules of that element.
  *
  * <p>It does not design: how much steel a footing needs is an engineer's word. Vertical bars are
  * straight and end short of the top and the bottom by the cover; under them the cover is at least
@@ -21,7 +22,19 @@ import pegbook.measure.UnitSystem;
  * in hooks of 135 degrees round a vertical bar.
  */
 public final class SteelPlanCalculator {
-  private SteelPlanCalculator() {}
+  private final UnitSystem units;
+  private final BarList barList;
+  private final SteelPlanFindings findings;
+  private final ElementFindings elementFindings = new ElementFindings();
+  private final List<Cage> cages = new ArrayList<>();
+  private final List<Element> elements = new ArrayList<>();
+  private final List<Working> workings = new ArrayList<>();
+
+  private SteelPlanCalculator(UnitSystem units) {
+    this.units = units;
+    this.barList = new BarList(units);
+    this.findings = new SteelPlanFindings(units);
+  }
 
   /**
    * The steel of all footings.
@@ -30,35 +43,35 @@ public final class SteelPlanCalculator {
    * @param holes with the depths that were decided
    */
   public static SteelPlan calculate(Job job, List<Hole> holes) {
-    UnitSystem units = job.heading().units();
-    BarList barList = new BarList(units);
-    SteelPlanFindings findings = new SteelPlanFindings(units);
-    List<Cage> cages = new ArrayList<>();
-    List<Working> workings = new ArrayList<>();
+    return new SteelPlanCalculator(job.heading().units()).plan(holes);
+  }
+
+  private SteelPlan plan(List<Hole> holes) {
     for (AlikeHoles alike : AlikeHoles.of(holes)) {
-      Optional<Steel> steel = alike.first().steel();
-      if (steel.isEmpty()) {
-        continue;
-      }
-      CageDesign design = new CageDesign(alike, steel.get(), units, barList);
-      Optional<Cage> cage = design.cage();
-      workings.addAll(design.workings());
-      cage.ifPresentOrElse(
-          fitted -> {
-            findings.check(alike, fitted);
-            cages.add(fitted);
-          },
-          () -> findings.doesNotFit(alike, steel.get()));
+      Optional<Cage> cage = alike.first().steel().flatMap(steel -> cage(alike, steel));
+      Element element = new ElementNaming(alike, cage, units, workings).element();
+      elements.add(element);
+      cage.ifPresent(fitted -> findings.check(alike, fitted, element.kind()));
+      elementFindings.check(alike, element);
     }
-    findings.plain(holes);
     workings.addAll(barList.workings());
+    List<String> order = holes.stream().map(Hole::mark).toList();
     return new SteelPlan(
+        elements,
         cages,
         barList.lines(),
         barList.sizes(),
-        findings.all(),
+        Stream.concat(findings.all().stream(), elementFindings.all(order).stream()).toList(),
         workings,
         SteelPlanNeeds.of(cages),
         SteelTasks.of(cages));
+  }
+
+  private Optional<Cage> cage(AlikeHoles alike, Steel steel) {
+    CageDesign design = new CageDesign(alike, steel, units, barList);
+    Optional<Cage> cage = design.cage();
+    workings.addAll(design.workings());
+    cage.ifPresentOrElse(cages::add, () -> findings.doesNotFit(alike, steel));
+    return cage;
   }
 }

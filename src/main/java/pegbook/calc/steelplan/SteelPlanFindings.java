@@ -13,7 +13,6 @@ import pegbook.figures.Hole;
 import pegbook.figures.MarkKind;
 import pegbook.job.Steel;
 import pegbook.measure.Length;
-import pegbook.measure.Ratio;
 import pegbook.measure.UnitSystem;
 import pegbook.published.Citation;
 
@@ -22,11 +21,7 @@ final class SteelPlanFindings {
   /** Lengths closer than this count as equal: bars are not placed to a tenth of a millimetre. */
   static final Length TOLERANCE = Length.ofMillimetres(0.1);
 
-  private static final Ratio OVERSIZE_RATIO = Ratio.ofPercent(0.5);
-  private static final Ratio COLUMN_RATIO = Ratio.ofPercent(1);
-  private static final int FEWEST_BARS_IN_RINGS = 4;
   private static final Citation BARS_IN_RINGS = new Citation("aci-318-19-memory", "10.7.3.1");
-  private static final Citation PLAIN = new Citation("aci-318-19-memory", "chapter 14");
 
   private final UnitSystem units;
   private final List<Finding> findings = new ArrayList<>();
@@ -50,12 +45,12 @@ final class SteelPlanFindings {
   }
 
   /** Checks the steel of footings that are alike. */
-  void check(AlikeHoles alike, Cage cage) {
+  void check(AlikeHoles alike, Cage cage, Element.Kind element) {
     findings.addAll(new CoverCheck(alike, cage, units).findings());
     clearSpacing(alike, cage);
     cage.rings()
         .ifPresentOrElse(
-            rings -> rings(alike, cage, rings),
+            rings -> rings(alike, cage, rings, element),
             () ->
                 findings.add(
                     finding(
@@ -64,7 +59,6 @@ final class SteelPlanFindings {
                         alike,
                         "steel.ties",
                         Citation.COMMON_PRACTICE)));
-    ratio(alike, cage);
   }
 
   private void clearSpacing(AlikeHoles alike, Cage cage) {
@@ -76,7 +70,21 @@ final class SteelPlanFindings {
     }
   }
 
-  private void rings(AlikeHoles alike, Cage cage, Rings rings) {
+  private void rings(AlikeHoles alike, Cage cage, Rings rings, Element.Kind element) {
+    if (element == Element.Kind.COLUMN) {
+      ringsOfColumn(alike, cage, rings);
+    }
+    Length core = rings.outside().minus(rings.diameter().times(2));
+    if (core.isLessThan(rings.hookExtension().times(2))) {
+      findings.add(
+          finding(Kind.NOTE, "hooks-crowd-core", alike, "steel.ties", SteelPlanFormulas.HOOKS)
+              .with("core", Argument.of(core))
+              .with("hook", Argument.of(rings.hookExtension())));
+    }
+  }
+
+  /** Rules of columns, which hold for columns alone. */
+  private void ringsOfColumn(AlikeHoles alike, Cage cage, Rings rings) {
     if (rings.spacing().isMoreThan(rings.greatestSpacing().plus(TOLERANCE))) {
       findings.add(
           finding(
@@ -88,40 +96,11 @@ final class SteelPlanFindings {
               .with("spacing", Argument.of(rings.spacing()))
               .with("wanted", Argument.of(rings.greatestSpacing())));
     }
-    if (cage.bars() < FEWEST_BARS_IN_RINGS) {
+    if (cage.bars() < ElementNaming.FEWEST_BARS) {
       findings.add(
           finding(Kind.ASK, "few-bars-in-rings", alike, "steel.bars", BARS_IN_RINGS)
               .with("bars", Argument.of(cage.bars()))
-              .with("wanted", Argument.of(FEWEST_BARS_IN_RINGS)));
-    }
-    Length core = rings.outside().minus(rings.diameter().times(2));
-    if (core.isLessThan(rings.hookExtension().times(2))) {
-      findings.add(
-          finding(Kind.NOTE, "hooks-crowd-core", alike, "steel.ties", SteelPlanFormulas.HOOKS)
-              .with("core", Argument.of(core))
-              .with("hook", Argument.of(rings.hookExtension())));
-    }
-  }
-
-  private void ratio(AlikeHoles alike, Cage cage) {
-    if (cage.ratio().isLessThan(OVERSIZE_RATIO)) {
-      findings.add(
-          finding(Kind.NOTE, "little-steel", alike, "steel.bars", SteelPlanFormulas.STEEL_RATIO)
-              .with("ratio", Argument.of(cage.ratio()))
-              .with("oversize", Argument.of(OVERSIZE_RATIO))
-              .with("column", Argument.of(COLUMN_RATIO)));
-    }
-  }
-
-  /** Footings without steel. */
-  void plain(List<Hole> holes) {
-    List<String> plain =
-        holes.stream().filter(hole -> hole.steel().isEmpty()).map(Hole::mark).toList();
-    if (!plain.isEmpty()) {
-      findings.add(
-          Finding.of(
-                  Kind.ASK, "plain-concrete", "supports.steel", Decider.BUILDING_AUTHORITY, PLAIN)
-              .about(plain));
+              .with("wanted", Argument.of(ElementNaming.FEWEST_BARS)));
     }
   }
 

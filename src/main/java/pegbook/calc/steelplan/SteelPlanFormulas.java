@@ -18,7 +18,6 @@ final class SteelPlanFormulas {
   static final Citation HOOKS = new Citation("aci-318-19", "25.3.2, 25.7.2.4.1");
   static final Citation TIE_SPACING = new Citation("aci-318-19", "25.7.2.1");
   static final Citation CLEAR_SPACING = new Citation("aci-318-19", "25.2.3");
-  static final Citation STEEL_RATIO = new Citation("aci-318-19-memory", "10.3.1.2, 10.6.1.1");
 
   /**
    * What a foot of steel of one square inch weighs: the rule of inch-pound mills, and the only
@@ -232,5 +231,41 @@ final class SteelPlanFormulas {
         Citation.GEOMETRY,
         "",
         x -> 100 * x[0] * x[1] * x[1] / (x[2] * x[2]));
+  }
+
+  /** Whole height of the concrete to its least width: depth, height above ground, width. */
+  Formula slenderness() {
+    return new Formula(
+        "steel-plan.slenderness",
+        "λ = (h + t) / D",
+        List.of(length("h", "depth-to-underside"), length("t", "top-above-ground"), concrete()),
+        new Symbol("λ", "slenderness", Unit.NONE),
+        Element.PEDESTAL,
+        "",
+        x -> (x[0] + x[1]) / x[2]);
+  }
+
+  /** Height above the ground to the least width: height above ground, width. */
+  Formula freeSlenderness() {
+    return new Formula(
+        "steel-plan.free-slenderness",
+        "λₜ = t / D",
+        List.of(length("t", "top-above-ground"), concrete()),
+        new Symbol("λₜ", "free-slenderness", Unit.NONE),
+        Element.PEDESTAL,
+        "",
+        x -> x[0] / x[1]);
+  }
+
+  /** Bars that make a ratio, before setting up: ratio, concrete, bar. */
+  Formula barsForRatio() {
+    return new Formula(
+        "steel-plan.bars-for-ratio",
+        "n = ρ / 100 · D² / d²",
+        List.of(new Symbol("ρ", "steel-ratio", Unit.PERCENT), concrete(), bar()),
+        new Symbol("n", "vertical-bars", Unit.NONE),
+        Citation.GEOMETRY,
+        "",
+        x -> x[0] / 100 * x[1] * x[1] / (x[2] * x[2]));
   }
 }

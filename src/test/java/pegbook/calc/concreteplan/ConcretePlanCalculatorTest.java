@@ -28,7 +28,6 @@ import pegbook.job.Tube;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
-import pegbook.measure.Pressure;
 import pegbook.measure.Ratio;
 import pegbook.measure.Rounding;
 import pegbook.measure.Unit;
@@ -355,20 +354,6 @@ class ConcretePlanCalculatorTest {
     Finding ask = finding(plan(of), "truck-must-wait").orElseThrow();
     assertThat(ask.kind()).isEqualTo(Kind.ASK);
     assertThat(ask.arguments()).containsEntry("window", Argument.of(60));
-  }
-
-  @Test
-  void weakConcreteInFrostAsksTheAuthority() {
-    FillJob of = plain();
-    of.dig.frostInches(42);
-    of.strength = Pressure.ofPsi(2500);
-    Finding ask = finding(plan(of), "strength-in-frost").orElseThrow();
-    assertThat(ask.decides()).isEqualTo(Finding.Decider.BUILDING_AUTHORITY);
-    of.strength = Pressure.ofPsi(3000);
-    assertThat(finding(plan(of), "strength-in-frost")).isEmpty();
-    of.dig.frostInches(0);
-    of.strength = Pressure.ofPsi(2500);
-    assertThat(finding(plan(of), "strength-in-frost")).as("no frost").isEmpty();
   }
 
   @Test

@@ -1,4 +1,4 @@
-package pegbook.calc.safetynotes;
+package pegbook.figures;
 
 import java.time.LocalDate;
 import java.util.Optional;
@@ -8,7 +8,7 @@ import pegbook.measure.Angle;
  * What the weather may be in the weeks from a start: common practice, no source. Where the place or
  * the start is not known it may be either.
  */
-enum Season {
+public enum Season {
   HOT,
   COLD,
   EITHER;
@@ -23,7 +23,13 @@ enum Season {
   private static final int LAST_COLD_MONTH = 3;
   private static final int FIRST_COLD_MONTH = 11;
 
-  static Season of(Optional<Angle> latitude, Optional<LocalDate> start) {
+  /**
+   * The season of a start.
+   *
+   * @param latitude degrees north, where known
+   * @param start first work day, where known
+   */
+  public static Season of(Optional<Angle> latitude, Optional<LocalDate> start) {
     if (latitude.isPresent() && Math.abs(latitude.get().degrees()) <= TROPIC_DEGREES) {
       return HOT;
     }
@@ -38,11 +44,11 @@ enum Season {
     return northern <= LAST_COLD_MONTH || northern >= FIRST_COLD_MONTH ? COLD : EITHER;
   }
 
-  boolean mayBeHot() {
+  public boolean mayBeHot() {
     return this != COLD;
   }
 
-  boolean mayBeCold() {
+  public boolean mayBeCold() {
     return this != HOT;
   }
 }
