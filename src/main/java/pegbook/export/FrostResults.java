@@ -1,6 +1,7 @@
 package pegbook.export;
 
 import pegbook.calc.frostdepth.FrostDepth;
+import pegbook.calc.frostgrip.FrostGrip;
 
 /** The figures of frost. */
 final class FrostResults {
@@ -22,5 +23,33 @@ final class FrostResults {
         .quantity("moisture", estimate.ground().moisture())
         .quantity("stefanMetres", estimate.stefan())
         .quantity("berggrenMetres", estimate.berggren());
+  }
+
+  static void grip(JsonFigures json, FrostGrip grip) {
+    json.text("water", grip.water().name())
+        .list("footings", grip.footings(), FrostResults::footing)
+        .list("windLifts", grip.lifts(), FrostResults::lift);
+  }
+
+  private static void footing(JsonFigures json, FrostGrip.Footing footing) {
+    json.text("mark", footing.mark()).quantity("frozenMetres", footing.frozen());
+    footing
+        .grip()
+        .ifPresent(
+            grip ->
+                json.quantity("typicalNewtons", grip.typical())
+                    .quantity("highNewtons", grip.high())
+                    .quantity("holdNewtons", footing.hold())
+                    .quantity("anchorageNewtons", grip.anchorage())
+                    .quantity("deeperMetres", grip.deeper()));
+    json.text("verdict", footing.verdict().name());
+  }
+
+  private static void lift(JsonFigures json, FrostGrip.WindLift lift) {
+    json.text("mark", lift.mark())
+        .quantity("upNewtons", lift.up())
+        .quantity("holdNewtons", lift.hold())
+        .quantity("anchorNewtons", lift.anchor())
+        .quantity("netNewtons", lift.net());
   }
 }

@@ -33,6 +33,7 @@ final class SubjectResults {
     json.object("footingLoads", content -> FootingResults.loads(content, packet.footingLoads()));
     json.object("bearing", content -> FootingResults.bearing(content, packet.bearing()));
     json.object("frostDepth", content -> FrostResults.depth(content, packet.frostDepth()));
+    json.object("frostGrip", content -> FrostResults.grip(content, packet.frostGrip()));
     if (!packet.pierStiffness().piers().isEmpty()) {
       json.object("piers", content -> PierResults.write(content, packet.pierStiffness()));
     }

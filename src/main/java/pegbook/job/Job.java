@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param supports the footings that carry the floor, all alike
  * @param piers the isolated footings that carry instruments
  * @param floor what the supports carry, where given
+ * @param wind what wind lifts, where given
  * @param crew who works, how long, on which days
  * @param plan what the days must reckon with
  * @param tools what the crew digs with
@@ -36,6 +37,7 @@ public record Job(
     Supports supports,
     List<Pier> piers,
     Optional<Floor> floor,
+    Optional<Wind> wind,
     Crew crew,
     Plan plan,
     List<Tool> tools,

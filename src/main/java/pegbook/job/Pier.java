@@ -23,6 +23,8 @@ import pegbook.measure.Mass;
  * @param wind sideways force of wind on the instrument, where given
  * @param anchors bolts cast into its top, where there are any
  * @param sleeve for cables, where there is one
+ * @param uplift upward force of wind on what stands on it, where given
+ * @param side what keeps the grip of frost off; absent: the concrete stands against the soil
  */
 public record Pier(
     String id,
@@ -38,4 +40,6 @@ public record Pier(
     Force push,
     Optional<Force> wind,
     Optional<Anchors> anchors,
-    Optional<Sleeve> sleeve) {}
+    Optional<Sleeve> sleeve,
+    Optional<Force> uplift,
+    Optional<Side> side) {}

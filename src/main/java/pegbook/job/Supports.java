@@ -12,6 +12,7 @@ import pegbook.measure.Length;
  * @param top height of the concrete above the ground at the mark; zero is flush
  * @param tube the form, where there is one
  * @param steel reinforcement, where there is any
+ * @param side what keeps the grip of frost off; absent: the concrete stands against the soil
  */
 public record Supports(
     Length hole,
@@ -19,4 +20,5 @@ public record Supports(
     Length gravel,
     Length top,
     Optional<Tube> tube,
-    Optional<Steel> steel) {}
+    Optional<Steel> steel,
+    Optional<Side> side) {}

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import pegbook.job.Side;
 import pegbook.job.Steel;
 import pegbook.job.Supports;
 import pegbook.job.Tube;
@@ -82,7 +83,7 @@ final class FootingKeys {
           COMMON_PRACTICE);
   static final SectionValue<Supports> SUPPORTS =
       new SectionValue<>(
-          List.of(HOLE, DEPTH, GRAVEL, TOP, TUBE, STEEL),
+          List.of(HOLE, DEPTH, GRAVEL, TOP, TUBE, STEEL, WindKeys.SIDE),
           (fields, report) -> fits(fields, HOLE, report),
           FootingKeys::supports);
 
@@ -101,7 +102,8 @@ final class FootingKeys {
         fields.get(GRAVEL),
         fields.get(TOP),
         fields.find(TUBE),
-        fields.find(STEEL));
+        fields.find(STEEL),
+        fields.find(WindKeys.SIDE));
   }
 
   /** Whether the form fits the hole, and the steel the concrete. */
@@ -123,6 +125,16 @@ final class FootingKeys {
           .object(fields.node(STEEL).path())
           .ifPresent(steel -> steel.complain(COVER, Complaint.COVER_SWALLOWS));
     }
-    return tubeFits && steelFits;
+    return tubeFits && steelFits && hasRoomRound(fields);
+  }
+
+  /** Gravel goes round a tube that stands on the bottom, or nowhere. */
+  private static boolean hasRoomRound(Fields fields) {
+    boolean gravel = fields.find(WindKeys.SIDE).filter(Side.GRANULAR_BACKFILL::equals).isPresent();
+    boolean room = fields.find(TUBE).filter(tube -> tube.from() == Tube.From.BOTTOM).isPresent();
+    if (gravel && !room) {
+      fields.complain(WindKeys.SIDE, Complaint.BACKFILL_NO_ROOM);
+    }
+    return room || !gravel;
   }
 }

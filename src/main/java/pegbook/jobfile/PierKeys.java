@@ -63,7 +63,9 @@ final class PierKeys {
               PUSH,
               WIND,
               ANCHORS,
-              SLEEVE),
+              SLEEVE,
+              WindKeys.PIER_UPLIFT,
+              WindKeys.SIDE),
           PierKeys::fits,
           PierKeys::pier);
 
@@ -94,6 +96,8 @@ final class PierKeys {
         fields.get(PUSH),
         fields.find(WIND),
         fields.find(ANCHORS),
-        fields.find(SLEEVE));
+        fields.find(SLEEVE),
+        fields.find(WindKeys.PIER_UPLIFT),
+        fields.find(WindKeys.SIDE));
   }
 }

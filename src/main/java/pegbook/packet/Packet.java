@@ -13,6 +13,7 @@ import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.footingloads.FootingLoads;
 import pegbook.calc.frostdepth.FrostDepth;
+import pegbook.calc.frostgrip.FrostGrip;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.pierstiffness.PierStiffness;
@@ -49,6 +50,7 @@ import pegbook.job.Job;
  * @param footingLoads what the supports carry
  * @param bearing the footings against the ground
  * @param frostDepth how deep frost goes
+ * @param frostGrip what lifts footings, and what holds them
  * @param pierStiffness how still the piers stand, and how clear of the floor
  * @param concretePlan what fills the holes
  * @param concreteExposure what the concrete must stand
@@ -77,6 +79,7 @@ public record Packet(
     FootingLoads footingLoads,
     Bearing bearing,
     FrostDepth frostDepth,
+    FrostGrip frostGrip,
     PierStiffness pierStiffness,
     ConcretePlan concretePlan,
     ConcreteExposure concreteExposure,
@@ -108,6 +111,7 @@ public record Packet(
         footingLoads,
         bearing,
         frostDepth,
+        frostGrip,
         pierStiffness,
         concretePlan,
         concreteExposure,

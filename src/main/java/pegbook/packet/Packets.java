@@ -24,6 +24,8 @@ import pegbook.calc.footingloads.FootingLoads;
 import pegbook.calc.footingloads.FootingLoadsCalculator;
 import pegbook.calc.frostdepth.FrostDepth;
 import pegbook.calc.frostdepth.FrostDepthCalculator;
+import pegbook.calc.frostgrip.FrostGrip;
+import pegbook.calc.frostgrip.FrostGripCalculator;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.levels.LevelsCalculator;
 import pegbook.calc.markaccuracy.MarkAccuracy;
@@ -86,6 +88,12 @@ public final class Packets {
     FootingLoads footingLoads = FootingLoadsCalculator.calculate(job, placement, holes);
     Bearing bearing = BearingCalculator.calculate(job, holes, footingLoads.loads());
     FrostDepth frostDepth = FrostDepthCalculator.calculate(job, holes);
+    FrostGrip frostGrip =
+        FrostGripCalculator.calculate(
+            job,
+            holes,
+            footingLoads.loads(),
+            frostDepth.estimate().map(FrostDepth.Estimate::decided));
     MarkAccuracy markAccuracy =
         MarkAccuracyCalculator.calculate(
             job, placement, tapeTable.swings(), new Diggings(holes, digSchedule.heaps()));
@@ -120,6 +128,7 @@ public final class Packets {
         footingLoads,
         bearing,
         frostDepth,
+        frostGrip,
         pierStiffness,
         concretePlan,
         concreteExposure,

@@ -13,6 +13,7 @@ import pegbook.sheet.drawing.Drawing;
  * @param loads shares of the floor and loads
  * @param bearing the footings against the ground
  * @param frost how deep frost goes
+ * @param grip what lifts them, and what holds them
  * @param basis what the design rests on
  */
 public record FootingsSheet(
@@ -21,6 +22,7 @@ public record FootingsSheet(
     FootingLoadsPart loads,
     BearingPart bearing,
     FrostDepthPart frost,
+    FrostGripPart grip,
     BasisPart basis)
     implements Sheet {
 
@@ -38,6 +40,7 @@ public record FootingsSheet(
         FootingLoadsPart.of(packet, writing),
         bearing,
         FrostDepthPart.of(packet, writing),
+        FrostGripPart.of(packet, writing),
         BasisPart.of(packet, writing));
   }
 }

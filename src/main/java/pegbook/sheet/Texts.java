@@ -40,6 +40,7 @@ public final class Texts {
           "day-plan",
           "footings",
           "frost-depth",
+          "frost-grip",
           "pier",
           "concrete-plan",
           "concrete-exposure",

@@ -123,6 +123,26 @@ class FootingsSheetTest {
     assertThat(frost.questions()).hasSize(4);
   }
 
+  /** Grip is a range led by soil and water; a soil that drains has no figure to be afraid of. */
+  @Test
+  void gripIsARangeWhereTheSoilHeavesAndNoFigureWhereItDrains() {
+    FootingJob trial = new FootingJob();
+    trial.ground =
+        "\"soil\": \"silt\", \"frost\": {\"depth\": \"30 in\", \"from\": \"county office\"}";
+    FrostGripPart wet = sheet(trial).grip();
+    assertThat(wet.lead()).contains("S1 to S4").contains("silt").contains("find out");
+    // π · 1.5 ft · 2.5 ft · 1357.6 psf, and 2088.5 psf.
+    assertThat(plain(wet.grips().get(0).rows().get(0).grip()))
+        .isEqualTo("16 000 lbf to 24 600 lbf");
+    assertThat(wet.remedies()).hasSize(1);
+    trial.ground = trial.ground.replace("silt", "sand");
+    FrostGripPart dry = sheet(trial).grip();
+    assertThat(dry.lead()).contains("drained");
+    assertThat(dry.grips()).isEmpty();
+    assertThat(dry.remedies()).isEmpty();
+    assertThat(dry.wind()).hasSize(1);
+  }
+
   static Stream<TrialPacket> packets() {
     return Stream.concat(TrialPacket.examples(), TrialPacket.made(20));
   }

@@ -129,6 +129,8 @@ public final class DigJob {
             Force.ofPoundsForce(10),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty()));
     return this;
   }
@@ -157,9 +159,11 @@ public final class DigJob {
             supportGravel,
             supportTop,
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()),
         piers,
         floor,
+        Optional.empty(),
         new Crew(2, new Duration(6), Optional.empty(), new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
         plan,
         tools,

@@ -130,6 +130,7 @@ public final class FillJob {
         plain.supports(),
         plain.piers(),
         plain.floor(),
+        plain.wind(),
         new Crew(people, hoursPerDay, start, new TreeSet<>(workDays)),
         plan,
         plain.tools(),

@@ -65,6 +65,7 @@ public final class JobMaker {
     MadeGround ground = new MadeGround(job, chance, written, imperial);
     ground.ground(marks, outline.reach(), fall());
     ground.freezing(number);
+    ground.uplift(number);
     new MadeSite(job, chance, written, imperial).place().site(outline.reach()).work();
     new MadeStock(job, number, imperial).stock();
     return job;

@@ -91,6 +91,8 @@ public final class LayoutJob {
             new Force(45),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty()));
     return this;
   }
@@ -147,8 +149,10 @@ public final class LayoutJob {
             new Length(0.1),
             new Length(0.15),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()),
         piers,
+        Optional.empty(),
         Optional.empty(),
         new Crew(2, new Duration(6), Optional.empty(), new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
         Plan.PLAIN,

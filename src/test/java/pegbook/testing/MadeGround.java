@@ -93,4 +93,21 @@ final class MadeGround {
       }
     }
   }
+
+  /** Wind on some roofs and domes, sleeves round some footings; told by the number. */
+  void uplift(int number) {
+    if (number % 4 == 0) {
+      ObjectNode wind = job.putObject("wind").put("uplift", imperial ? "15 psf" : "0.8 kPa");
+      if (number % 8 == 0) {
+        wind.put("area", imperial ? "180 ft2" : "17 m2");
+      }
+      wind.put("from", LongNames.AUTHORITIES.get(number % LongNames.AUTHORITIES.size()));
+    }
+    if (number % 5 == 2 && job.get("supports") instanceof ObjectNode supports) {
+      supports.put("side", "smooth sleeve");
+    }
+    if (number % 3 == 1 && job.path("piers").path(0) instanceof ObjectNode pier) {
+      pier.put("uplift", imperial ? "120 lbf" : "600 N");
+    }
+  }
 }

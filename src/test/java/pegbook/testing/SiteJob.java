@@ -131,6 +131,7 @@ public final class SiteJob {
         supports(),
         List.of(),
         floor,
+        Optional.empty(),
         new Crew(people, new Duration(6), start, new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
         Plan.PLAIN,
         tools.stream().map(SiteJob::tool).toList(),
@@ -163,6 +164,7 @@ public final class SiteJob {
         Optional.empty(),
         Length.ZERO,
         Length.ZERO,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }

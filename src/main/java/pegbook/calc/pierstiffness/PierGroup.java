@@ -58,7 +58,9 @@ record PierGroup(List<Hole> holes, Pier pier) {
         pier.push(),
         pier.wind(),
         pier.anchors(),
-        pier.sleeve());
+        pier.sleeve(),
+        pier.uplift(),
+        pier.side());
   }
 
   List<String> marks() {
