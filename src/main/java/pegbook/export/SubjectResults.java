@@ -20,6 +20,8 @@ final class SubjectResults {
     json.object("tapes", content -> tapes(content, packet.tapeTable()));
     json.object("markAccuracy", content -> MarkAccuracyResults.write(content, packet));
     json.object("safePegs", content -> PegResults.write(content, packet.safePegs()));
+    json.object(
+        "provingMarks", content -> ProvingMarksResults.write(content, packet.provingMarks()));
     json.object("asMarked", content -> AsMarkedResults.write(content, packet.asMarked()));
     json.object("site", content -> site(content, packet.sitePlan()));
     json.quantity(

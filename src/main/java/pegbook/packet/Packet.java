@@ -17,6 +17,7 @@ import pegbook.calc.frostgrip.FrostGrip;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.pierstiffness.PierStiffness;
+import pegbook.calc.provingmarks.ProvingMarks;
 import pegbook.calc.safepegs.SafePegs;
 import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.siteplan.SitePlan;
@@ -42,6 +43,7 @@ import pegbook.job.Job;
  * @param tapeCorrections what slope and heat do to the tapes
  * @param markAccuracy how good each mark is
  * @param safePegs pegs outside the diggings, from which marks are found again
+ * @param provingMarks which distances prove the marks
  * @param asMarked what the distances between painted marks say
  * @param trueNorth how true north is found
  * @param depthTargets how deep each hole goes, and why
@@ -71,6 +73,7 @@ public record Packet(
     TapeCorrections tapeCorrections,
     MarkAccuracy markAccuracy,
     SafePegs safePegs,
+    ProvingMarks provingMarks,
     AsMarked asMarked,
     TrueNorth trueNorth,
     DepthTargets depthTargets,
@@ -101,8 +104,9 @@ public record Packet(
         tapeCorrections,
         markAccuracy,
         safePegs,
-        asMarked,
         trueNorth,
+        provingMarks,
+        asMarked,
         depthTargets,
         levels,
         digSchedule,

@@ -33,6 +33,8 @@ import pegbook.calc.markaccuracy.MarkAccuracyCalculator;
 import pegbook.calc.pierstiffness.PierStiffness;
 import pegbook.calc.pierstiffness.PierStiffnessCalculator;
 import pegbook.calc.placement.PlacementCalculator;
+import pegbook.calc.provingmarks.ProvingMarks;
+import pegbook.calc.provingmarks.ProvingMarksCalculator;
 import pegbook.calc.safepegs.SafePegs;
 import pegbook.calc.safepegs.SafePegsCalculator;
 import pegbook.calc.safetynotes.SafetyNotes;
@@ -85,6 +87,8 @@ public final class Packets {
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
     SafePegs safePegs = SafePegsCalculator.calculate(job, placement, holes, digSchedule.heaps());
     SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, holes, digSchedule.heaps());
+    ProvingMarks provingMarks =
+        ProvingMarksCalculator.calculate(job, placement, tapeTable.swings(), sitePlan.tiedFrom());
     FootingLoads footingLoads = FootingLoadsCalculator.calculate(job, placement, holes);
     Bearing bearing = BearingCalculator.calculate(job, holes, footingLoads.loads());
     FrostDepth frostDepth = FrostDepthCalculator.calculate(job, holes);
@@ -120,6 +124,7 @@ public final class Packets {
         tapeCorrections,
         markAccuracy,
         safePegs,
+        provingMarks,
         asMarked,
         trueNorth,
         depthTargets,

@@ -54,6 +54,7 @@ public final class Booklets {
     sheets.put("tapeTable", Optional.of(TapeTableSheet.of(packet, writing)));
     sheets.put("safePegs", SafePegsSheet.of(packet, writing));
     sheets.put("trueNorth", trueNorth());
+    sheets.put("provingMarks", Optional.of(ProvingMarksSheet.of(packet, writing)));
     sheets.put("asMarked", asMarked());
     sheets.put("levels", levels());
     sheets.put("swingSketches", Optional.of(SwingSketchesSheet.of(packet, writing)));

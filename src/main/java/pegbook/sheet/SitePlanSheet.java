@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.siteplan.SitePlan.Clearance;
-import pegbook.calc.siteplan.SitePlan.Fixed;
 import pegbook.calc.siteplan.SitePlan.Keeper;
 import pegbook.calc.siteplan.SitePlan.Tie;
 import pegbook.figures.Hole;
@@ -246,26 +245,10 @@ public record SitePlanSheet(
     private TieRow tie(Tie tie) {
       return new TieRow(
           "T" + tie.number(),
-          fixed(tie.fixed()),
+          new FixedWords(writing.texts()).of(tie.fixed()),
           tie.mark(),
           writing.formats().tape(tie.tape()),
           wind(tie.towards()));
-    }
-
-    private String fixed(Fixed fixed) {
-      Texts texts = writing.texts();
-      if (fixed instanceof Fixed.Thing thing) {
-        return thing.name();
-      }
-      if (fixed instanceof Fixed.Corner corner) {
-        return texts.say(
-            "site-plan.corner", Map.of("name", corner.name(), "side", wind(corner.side())));
-      }
-      if (fixed instanceof Fixed.OfBenchmark benchmark) {
-        return texts.say("site-plan.of-benchmark", Map.of("on", benchmark.on()));
-      }
-      Fixed.LotCorner lot = (Fixed.LotCorner) fixed;
-      return texts.say("site-plan.lot-corner", Map.of("side", wind(lot.side())));
     }
 
     private List<ClearanceRow> clearances(List<Clearance> clearances) {

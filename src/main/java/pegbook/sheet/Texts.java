@@ -34,6 +34,7 @@ public final class Texts {
           "mark-accuracy",
           "safe-pegs",
           "true-north",
+          "proving-marks",
           "depth-targets",
           "levels",
           "dig-schedule",

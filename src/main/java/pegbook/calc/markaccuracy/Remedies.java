@@ -12,6 +12,7 @@ import pegbook.calc.markaccuracy.MarkAccuracy.ThirdTape;
 import pegbook.figures.BaselineErrors;
 import pegbook.figures.PlacedMark;
 import pegbook.figures.Placement;
+import pegbook.figures.PlanErrors;
 import pegbook.geometry.ErrorEllipse;
 import pegbook.job.Layout;
 import pegbook.measure.Length;

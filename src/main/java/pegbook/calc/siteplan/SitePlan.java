@@ -33,6 +33,11 @@ public record SitePlan(
     workings = List.copyOf(workings);
   }
 
+  /** The fixed things that the ties are taken from, each once, in the order of the ties. */
+  public List<Point> tiedFrom() {
+    return ties.stream().map(Tie::from).distinct().toList();
+  }
+
   /** What keeps clear. */
   public enum Keeper {
     /** The edge of a hole. */

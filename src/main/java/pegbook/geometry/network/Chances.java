@@ -41,6 +41,11 @@ public final class Chances {
     return normalQuantile((1 + probability) / 2);
   }
 
+  /** The chance that a normal number is more than so many deviations off, on either side. */
+  public static double normalBeyond(double deviations) {
+    return 2 * NORMAL.cumulativeProbability(-Math.abs(deviations));
+  }
+
   /**
    * By how many deviations a standardised residual must be moved for a two-sided test to show it.
    *

@@ -16,6 +16,7 @@ import pegbook.figures.BaselineErrors;
 import pegbook.figures.MarkKind;
 import pegbook.figures.PlacedMark;
 import pegbook.figures.Placement;
+import pegbook.figures.PlanErrors;
 import pegbook.figures.Swings;
 import pegbook.figures.TapeAccuracy;
 import pegbook.geometry.Crossings;

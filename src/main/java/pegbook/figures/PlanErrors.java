@@ -1,13 +1,9 @@
-package pegbook.calc.markaccuracy;
+package pegbook.figures;
 
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import pegbook.figures.BaselineErrors;
-import pegbook.figures.PlacedMark;
-import pegbook.figures.Placement;
-import pegbook.figures.Swings;
 import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
 import pegbook.geometry.TapeFix;
@@ -18,14 +14,19 @@ import pegbook.geometry.TapeFix;
  * added: its arcs then make a small triangle, and the mark is set in its middle, which is the least
  * squares solution with all tapes alike.
  */
-final class PlanErrors {
+public final class PlanErrors {
   private final BaselineErrors errors;
   private final Placement placement;
   private final Swings swings;
   private final Segment baseline;
   private final Map<String, ErrorForm> forms = new LinkedHashMap<>();
 
-  PlanErrors(BaselineErrors errors, Placement placement, Swings swings) {
+  /**
+   * Carries the errors to every mark.
+   *
+   * @param swings from which marks each is taped
+   */
+  public PlanErrors(BaselineErrors errors, Placement placement, Swings swings) {
     this.errors = errors;
     this.placement = placement;
     this.swings = swings;
@@ -48,12 +49,12 @@ final class PlanErrors {
   }
 
   /** The error of a mark as the plan sets it. */
-  ErrorForm of(String mark) {
+  public ErrorForm of(String mark) {
     return Objects.requireNonNull(forms.get(mark), mark);
   }
 
   /** The error of a mark that is also taped from a third one. */
-  ErrorForm withThird(String mark, String third) {
+  public ErrorForm withThird(String mark, String third) {
     List<String> from =
         swings
             .pairOf(mark)

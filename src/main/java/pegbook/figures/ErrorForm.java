@@ -1,7 +1,9 @@
-package pegbook.calc.markaccuracy;
+package pegbook.figures;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 import pegbook.geometry.Covariance;
 import pegbook.geometry.TapeFix;
 
@@ -10,16 +12,18 @@ import pegbook.geometry.TapeFix;
  * deviation east and north. Two places that share a cause, such as the baseline's length, are off
  * together.
  */
-final class ErrorForm {
+public final class ErrorForm {
   private final Map<String, Part> parts = new LinkedHashMap<>();
 
   /** What one cause does, metres: its standard deviation times its direction. */
   private record Part(double east, double north) {}
 
+  private static final Part NOTHING = new Part(0, 0);
+
   private ErrorForm() {}
 
   /** No error. */
-  static ErrorForm none() {
+  public static ErrorForm none() {
     return new ErrorForm();
   }
 
@@ -38,7 +42,7 @@ final class ErrorForm {
     return sum;
   }
 
-  ErrorForm plus(ErrorForm other) {
+  public ErrorForm plus(ErrorForm other) {
     ErrorForm sum = this;
     for (Map.Entry<String, Part> part : other.parts.entrySet()) {
       sum = sum.plus(part.getKey(), part.getValue().east(), part.getValue().north());
@@ -57,7 +61,29 @@ final class ErrorForm {
     return seen;
   }
 
-  Covariance covariance() {
+  /**
+   * How far two places may be off along a direction, one against the other: what both have in
+   * common does not count.
+   *
+   * @param east east part of the direction, of length one
+   * @param north north part
+   * @return variance, square metres
+   */
+  public double varianceAgainst(ErrorForm other, double east, double north) {
+    double sum = 0;
+    Set<String> causes = new LinkedHashSet<>(parts.keySet());
+    causes.addAll(other.parts.keySet());
+    for (String cause : causes) {
+      Part own = parts.getOrDefault(cause, NOTHING);
+      Part others = other.parts.getOrDefault(cause, NOTHING);
+      double along = (own.east() - others.east()) * east + (own.north() - others.north()) * north;
+      sum += along * along;
+    }
+    return sum;
+  }
+
+  /** Where the place may lie. */
+  public Covariance covariance() {
     double east = 0;
     double eastNorth = 0;
     double north = 0;
