@@ -16,10 +16,14 @@ import pegbook.calc.siteplan.SitePlan;
 import pegbook.geometry.Point;
 import pegbook.measure.Length;
 import pegbook.measure.Rounding;
+import pegbook.measure.UnitSystem;
 import pegbook.packet.Packet;
 
 /** The sentences of the sheet that proves the marks. */
 record ProvingMarksWords(Packet packet, ProvingMarks proving, Writing writing) {
+  private static final List<Kind> WHOLE =
+      List.of(Kind.MIRRORED_WHOLE, Kind.TURNED_WHOLE, Kind.TURNED_AND_MIRRORED);
+
   private String say(String key, String... namesAndValues) {
     Map<String, String> values = new LinkedHashMap<>();
     for (int i = 0; i < namesAndValues.length; i += 2) {
@@ -68,20 +72,28 @@ record ProvingMarksWords(Packet packet, ProvingMarks proving, Writing writing) {
         checks,
         "tolerance",
         writing.formats().length(proving.tolerance()),
-        "marks",
-        writing
-            .formats()
-            .names(
-                proving.hidden().stream()
-                    .filter(hidden -> !hidden.within())
-                    .map(Hidden::mark)
-                    .toList()),
+        "others",
+        others(),
         "mark",
         worst.mark(),
         "radius",
         worst.radius().map(this::upwards).orElse(""),
         "working",
         working("proving-marks.hidden"));
+  }
+
+  /** The marks at which every mistake of more than the tolerance shows. */
+  private String others() {
+    List<String> within =
+        proving.hidden().stream().filter(Hidden::within).map(Hidden::mark).toList();
+    return within.isEmpty()
+        ? say("others.none")
+        : say(
+            "others.some",
+            "tolerance",
+            writing.formats().length(proving.tolerance()),
+            "marks",
+            writing.formats().names(within));
   }
 
   /** How small the set is. */
@@ -93,7 +105,11 @@ record ProvingMarksWords(Packet packet, ProvingMarks proving, Writing writing) {
         "least",
         count(proving.size().least()),
         "possible",
-        count(proving.size().possible()));
+        count(proving.size().possible()),
+        "more",
+        proving.isWithinTolerance() || proving.checks().size() == proving.size().possible()
+            ? ""
+            : say("more"));
   }
 
   /** One distance between marks. */
@@ -159,34 +175,57 @@ record ProvingMarksWords(Packet packet, ProvingMarks proving, Writing writing) {
   List<String> shown() {
     List<String> shown = new ArrayList<>();
     shown.add(say("shown.one"));
-    for (Tried tried : proving.tried()) {
-      String kind = tried.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
-      int left = tried.count() - tried.byDistances() - tried.byTies();
-      String what =
-          say(
-              "shown." + kind,
-              "count",
-              count(tried.count()),
-              "slips",
-              say(
-                  writing.formats().units() == pegbook.measure.UnitSystem.IMPERIAL
-                      ? "slips.imperial"
-                      : "slips.metric"));
-      shown.add(what + " " + found(tried, left));
+    for (Kind kind : List.of(Kind.SWAPPED, Kind.MIRRORED_PART, Kind.SLIPPED)) {
+      proving.tried().stream()
+          .filter(tried -> tried.kind() == kind)
+          .forEach(tried -> shown.add(tried(tried)));
     }
-    if (proving.tried().stream().noneMatch(tried -> tried.kind() == Kind.MIRRORED_PART)
+    if (!proving.size().smallest()
+        && proving.tried().stream().noneMatch(tried -> tried.kind() == Kind.MIRRORED_PART)
         && proving.unseen().stream().noneMatch(some -> some.kind() == Kind.MIRRORED_PART)) {
       shown.add(say("shown.any-part"));
     }
+    shown.add(whole());
     return shown;
   }
 
-  private String found(Tried tried, int left) {
-    if (left == 0 && tried.byTies() == 0) {
+  /** The figure put down wrong as a whole, in one line. */
+  private String whole() {
+    List<Tried> whole =
+        proving.tried().stream()
+            .filter(tried -> WHOLE.contains(tried.kind()))
+            .toList();
+    Tried all =
+        new Tried(
+            Kind.MIRRORED_WHOLE,
+            whole.stream().mapToInt(Tried::count).sum(),
+            whole.stream().mapToInt(Tried::byDistances).sum(),
+            whole.stream().mapToInt(Tried::byTies).sum());
+    return tried(all);
+  }
+
+  private String tried(Tried tried) {
+    boolean imperial = writing.formats().units() == UnitSystem.IMPERIAL;
+    String what =
+        say(
+            "shown." + tried.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+            "count",
+            count(tried.count()),
+            "slips",
+            say(imperial ? "slips.imperial" : "slips.metric"));
+    return what + " " + found(tried);
+  }
+
+  private String found(Tried tried) {
+    int left = tried.count() - tried.byDistances() - tried.byTies();
+    if (tried.byDistances() == tried.count()) {
       return say("found.distances");
     }
-    if (left == 0 && tried.byDistances() == 0) {
+    if (tried.byTies() == tried.count()) {
       return say("found.ties");
+    }
+    if (left == tried.count()) {
+      return say("found.none");
     }
     return say(
         "found.some",

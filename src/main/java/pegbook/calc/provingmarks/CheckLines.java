@@ -3,7 +3,7 @@ package pegbook.calc.provingmarks;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import pegbook.figures.PlacedMark;
@@ -53,7 +53,7 @@ final class CheckLines {
   private record Other(int mark, long nanometres) {}
 
   private List<Ends> wished(Length reach) {
-    Set<Ends> wished = new HashSet<>();
+    Set<Ends> wished = new LinkedHashSet<>();
     for (int i = 0; i < marks.size(); i++) {
       for (int other : others(i, reach)) {
         wished.add(new Ends(Math.min(i, other), Math.max(i, other)));

@@ -1,7 +1,9 @@
 package pegbook.calc.provingmarks;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import pegbook.calc.provingmarks.ProvingMarks.Kind;
 import pegbook.geometry.Point;
 
@@ -16,7 +18,7 @@ import pegbook.geometry.Point;
 record Mistake(Kind kind, List<String> about, Map<Integer, Point> places) {
   Mistake {
     about = List.copyOf(about);
-    places = Map.copyOf(places);
+    places = Collections.unmodifiableMap(new TreeMap<>(places));
   }
 
   /** Where a mark then is. */

@@ -1,9 +1,9 @@
 package pegbook.calc.provingmarks;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import pegbook.calc.provingmarks.ProvingMarks.Kind;
 import pegbook.figures.Swings;
 import pegbook.geometry.Point;
@@ -69,7 +69,7 @@ final class Mistakes {
 
   /** Some marks on the wrong side of the baseline. */
   Mistake mirrored(List<Integer> wrong) {
-    Map<Integer, Point> places = new HashMap<>();
+    Map<Integer, Point> places = new TreeMap<>();
     wrong.forEach(mark -> places.put(mark, mirror(lines.at(mark))));
     return new Mistake(
         Kind.MIRRORED_PART, wrong.stream().map(mark -> lines.mark(mark).id()).toList(), places);
@@ -113,7 +113,7 @@ final class Mistakes {
   }
 
   private Mistake whole(Kind kind, boolean ends, boolean sides) {
-    Map<Integer, Point> places = new HashMap<>();
+    Map<Integer, Point> places = new TreeMap<>();
     double length = baseline.length().metres();
     for (int i = 0; i < lines.marks(); i++) {
       double along = baseline.alongMetres(lines.at(i));

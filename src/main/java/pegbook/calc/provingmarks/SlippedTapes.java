@@ -1,10 +1,10 @@
 package pegbook.calc.provingmarks;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import pegbook.figures.Swings;
 import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
@@ -22,8 +22,8 @@ final class SlippedTapes {
   private final double onLine;
   private final Tape slipped;
   private final double amount;
-  private final Map<String, Integer> indices = new HashMap<>();
-  private final Map<Integer, Point> set = new HashMap<>();
+  private final Map<String, Integer> indices = new TreeMap<>();
+  private final Map<Integer, Point> set = new TreeMap<>();
 
   /** A tape of the setting out. */
   record Tape(String from, String to) {}

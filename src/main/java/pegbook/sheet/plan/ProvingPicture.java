@@ -24,9 +24,9 @@ import pegbook.sheet.drawing.Spot;
  * measured.
  */
 public final class ProvingPicture {
-  private static final double MARGIN_MM = 12;
+  private static final double MARGIN_MM = 9;
   private static final double LEAST_HEIGHT_MM = 48;
-  private static final double MOST_HEIGHT_MM = 96;
+  private static final double MOST_HEIGHT_MM = 80;
   private static final double DOT_MM = 0.9;
   private static final double CLEAR_MM = 2.2;
   private static final double SIZE = 8;
