@@ -192,9 +192,7 @@ record ProvingMarksWords(Packet packet, ProvingMarks proving, Writing writing) {
   /** The figure put down wrong as a whole, in one line. */
   private String whole() {
     List<Tried> whole =
-        proving.tried().stream()
-            .filter(tried -> WHOLE.contains(tried.kind()))
-            .toList();
+        proving.tried().stream().filter(tried -> WHOLE.contains(tried.kind())).toList();
     Tried all =
         new Tried(
             Kind.MIRRORED_WHOLE,

@@ -103,8 +103,7 @@ class ProvingMarksCalculatorTest {
               .isFalse();
         }
       }
-      assertThat(hidden.within())
-          .isEqualTo(radius <= layout.tolerance.metres() + 1e-9);
+      assertThat(hidden.within()).isEqualTo(radius <= layout.tolerance.metres() + 1e-9);
     }
   }
 
@@ -257,8 +256,7 @@ class ProvingMarksCalculatorTest {
     assertThat(alone.hidden()).noneMatch(Hidden::within);
     // The place on the other side of the line of the other two.
     Placement placement = PlacementCalculator.calculate(regular(3).job());
-    double side =
-        placement.marks().get(0).at().distanceTo(placement.marks().get(1).at()).metres();
+    double side = placement.marks().get(0).at().distanceTo(placement.marks().get(1).at()).metres();
     assertThat(alone.worst().radius().orElseThrow().metres())
         .isBetween(side * Math.sqrt(3), side * Math.sqrt(3) + 0.03);
     assertThat(alone.unseen().stream().filter(unseen -> unseen.kind() == Kind.SWAPPED)).hasSize(3);
@@ -300,7 +298,9 @@ class ProvingMarksCalculatorTest {
         .containsExactly(Kind.MIRRORED_WHOLE, Kind.TURNED_WHOLE, Kind.TURNED_AND_MIRRORED);
   }
 
-  /** A hexagon with sides and long diagonals: three lines 60° apart leave a hexagon round a mark. */
+  /**
+   * A hexagon with sides and long diagonals: three lines 60° apart leave a hexagon round a mark.
+   */
   @Test
   void threeLinesEvenlyApartLeaveAHexagon() {
     double limit = 0.006;
@@ -364,7 +364,10 @@ class ProvingMarksCalculatorTest {
     assertThat(Chances.normalBeyond(1.960)).isCloseTo(0.05, within(5e-5));
   }
 
-  /** A wide figure with a plain tape: the tolerance holds limits, but never so that good marks fail often. */
+  /**
+   * A wide figure with a plain tape: the tolerance holds limits, but never so that good marks fail
+   * often.
+   */
   @Test
   void theToleranceHoldsLimitsOnlyAsFarAsGoodMarksBearIt() {
     LayoutJob layout = LayoutJob.of(new Outline.Regular(6, new Length(9)));
