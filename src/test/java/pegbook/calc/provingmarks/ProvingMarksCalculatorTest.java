@@ -334,7 +334,8 @@ class ProvingMarksCalculatorTest {
                     check ->
                         new Field.Taped(
                             check.pair().first(), check.pair().second(), check.expected()))
-                .toList());
+                .toList(),
+            List.of());
     AsMarked marked =
         AsMarkedCalculator.calculate(layout.job(), placement, swings.first(), swings.second());
     List<Working> limits =
