@@ -14,17 +14,14 @@ import pegbook.measure.Money;
  * @param currency ISO 4217 code
  * @param items price of one of each thing, or of one cubic yard or metre, foot or metre
  * @param tubes price of a form tube as it is sold, by its inside diameter
- * @param bars price of a bar as it is sold, by its size
  */
-public record Prices(
-    String currency, SortedMap<Item, Money> items, List<TubePrice> tubes, List<BarPrice> bars) {
+public record Prices(String currency, SortedMap<Item, Money> items, List<TubePrice> tubes) {
   /** Two inside diameters no further apart than this are one size of tube. */
   private static final Length SAME_TUBE = Length.ofMillimetres(0.1);
 
   public Prices {
     items = Collections.unmodifiableSortedMap(new TreeMap<>(items));
     tubes = List.copyOf(tubes);
-    bars = List.copyOf(bars);
   }
 
   /** Things that have one price whatever their size. */
@@ -49,9 +46,6 @@ public record Prices(
   /** Price of a form tube. */
   public record TubePrice(Length inside, Money each) {}
 
-  /** Price of a bar. */
-  public record BarPrice(String size, Money each) {}
-
   /** The price of a thing, where there is one. */
   public Optional<Money> of(Item item) {
     return Optional.ofNullable(items.get(item));
@@ -63,10 +57,5 @@ public record Prices(
         .filter(tube -> !tube.inside().minus(inside).abs().isMoreThan(SAME_TUBE))
         .map(TubePrice::each)
         .findFirst();
-  }
-
-  /** The price of a bar, where there is one. */
-  public Optional<Money> ofBar(String size) {
-    return bars.stream().filter(bar -> bar.size().equals(size)).map(BarPrice::each).findFirst();
   }
 }

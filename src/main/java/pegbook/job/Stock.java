@@ -21,6 +21,18 @@ public record Stock(
     offcuts = List.copyOf(offcuts);
   }
 
+  /** Bars of these lengths are one kind of thing in the shop. */
+  private static final Length SAME_LENGTH = Length.ofMillimetres(0.1);
+
+  /** The price of a bar of a size and length, where it is known. */
+  public Optional<Money> price(String size, Length sold) {
+    return bars.stream()
+        .filter(bar -> bar.size().equals(size))
+        .filter(bar -> !bar.length().minus(sold).abs().isMoreThan(SAME_LENGTH))
+        .flatMap(bar -> bar.price().stream())
+        .findFirst();
+  }
+
   /**
    * A length that is sold.
    *

@@ -69,7 +69,7 @@ enum Complaint {
   TIME_ZONE,
   COUNTRY,
   DAY_SPAN,
-  PRICE,
+  PRICE_OF_BAR,
   NAME_OF_MARK,
   NAME_OF_PIER,
   CURRENCY,

@@ -47,6 +47,7 @@ public final class JobFileReader {
     MarkChecks.look(marks, report);
     HoleChecks.look(marks, report);
     PlanChecks.look(fields, report);
+    PriceChecks.look(report);
     return fields;
   }
 

@@ -13,7 +13,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import pegbook.job.Prices;
-import pegbook.job.Prices.BarPrice;
 import pegbook.job.Prices.Item;
 import pegbook.job.Prices.TubePrice;
 import pegbook.measure.Length;
@@ -37,8 +36,6 @@ final class PriceKeys {
 
   private record TubeWritten(Length inside, Written each) {}
 
-  private record BarWritten(String size, Written each) {}
-
   private static final CheckedText<Written> AMOUNT =
       new CheckedText<>(Complaint.PRICE, PriceKeys::written);
 
@@ -46,7 +43,6 @@ final class PriceKeys {
       Key.required(
           "currency", new CheckedText<>(Complaint.CURRENCY, PriceKeys::currency), "\"USD\"");
   static final Key<Written> EACH = Key.required("each", AMOUNT, "\"9.80\"");
-  static final Key<String> SIZE = Key.required("size", FootingKeys.BAR, "\"#4\"");
   static final Key<List<TubeWritten>> TUBES =
       Key.free(
           "tubes",
@@ -54,15 +50,6 @@ final class PriceKeys {
               new SectionValue<>(
                   List.of(FootingKeys.INSIDE, EACH),
                   fields -> new TubeWritten(fields.get(FootingKeys.INSIDE), fields.get(EACH))),
-              1,
-              50));
-  static final Key<List<BarWritten>> BARS =
-      Key.free(
-          "bars",
-          new ListValue<>(
-              new SectionValue<>(
-                  List.of(SIZE, EACH),
-                  fields -> new BarWritten(fields.get(SIZE), fields.get(EACH))),
               1,
               50));
   private static final SortedMap<Item, Key<Written>> ITEMS = items();
@@ -93,7 +80,7 @@ final class PriceKeys {
   private static List<Key<?>> all() {
     List<Key<?>> all = new ArrayList<>(List.of(CURRENCY));
     all.addAll(ITEMS.values());
-    all.addAll(List.of(TUBES, BARS));
+    all.add(TUBES);
     return List.copyOf(all);
   }
 
@@ -124,12 +111,6 @@ final class PriceKeys {
       Node node = fields.item(TUBES, tubes.size());
       fits &= isIn(currency, Optional.of(tube.each()), node, report);
       fits &= isNew(tubes, micrometres(tube.inside()), node, report);
-    }
-    List<String> bars = new ArrayList<>();
-    for (BarWritten bar : fields.find(BARS).orElse(List.of())) {
-      Node node = fields.item(BARS, bars.size());
-      fits &= isIn(currency, Optional.of(bar.each()), node, report);
-      fits &= isNew(bars, bar.size(), node, report);
     }
     return fits;
   }
@@ -171,9 +152,6 @@ final class PriceKeys {
         items,
         fields.find(TUBES).orElse(List.of()).stream()
             .map(tube -> new TubePrice(tube.inside(), tube.each().in(currency)))
-            .toList(),
-        fields.find(BARS).orElse(List.of()).stream()
-            .map(bar -> new BarPrice(bar.size(), bar.each().in(currency)))
             .toList());
   }
 }

@@ -25,7 +25,7 @@ final class StockKeys {
   static final Key<String> SIZE = Key.required("size", FootingKeys.BAR, "\"#4\"");
   static final Key<Length> LENGTH = Key.required("length", SOLD, "\"20 ft\"");
   static final Key<Money> PRICE_OF_ONE =
-      Key.free("price", new CheckedText<>(Complaint.PRICE, StockKeys::price));
+      Key.free("price", new CheckedText<>(Complaint.PRICE_OF_BAR, StockKeys::price));
   static final Key<Integer> LIMIT = Key.free("count", COUNT);
   static final SectionValue<Stock.Bar> BAR =
       new SectionValue<>(

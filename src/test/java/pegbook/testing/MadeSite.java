@@ -185,7 +185,6 @@ final class MadeSite {
       if (chance.often(0.6)) {
         prices.put("readyMix", "165 " + currency).put("gravel", "48.5").put("gravelBag", "5");
         prices.put("peg", "0.8").put("nail", "0.045");
-        prices.putArray("bars").addObject().put("size", "#4").put("each", "9.80");
       }
     }
   }

@@ -46,10 +46,10 @@ final class MadeStock {
         .put("count", 1 + number % 3);
   }
 
-  private static void bar(ObjectNode bar, String size, String length, String price) {
+  private void bar(ObjectNode bar, String size, String length, String price) {
     bar.put("size", size).put("length", length);
     if (!price.isEmpty()) {
-      bar.put("price", price + " EUR");
+      bar.put("price", price + " " + job.at("/prices/currency").asText("EUR"));
     }
   }
 }

@@ -127,7 +127,7 @@ public final class BuyingListCalculator {
 
   private Line line(String name, Need need, Optional<Mass> mass) {
     Goods goods = Goods.of(need);
-    Optional<Money> each = job.prices().flatMap(prices -> goods.price(need, prices));
+    Optional<Money> each = goods.price(need, job);
     return new Line(
         name,
         need,

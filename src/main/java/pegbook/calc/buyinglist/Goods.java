@@ -7,6 +7,7 @@ import pegbook.calc.buyinglist.BuyingList.Supplier;
 import pegbook.figures.Argument;
 import pegbook.figures.Need;
 import pegbook.figures.Task;
+import pegbook.job.Job;
 import pegbook.job.Prices;
 import pegbook.job.Prices.Item;
 import pegbook.measure.Length;
@@ -68,11 +69,16 @@ enum Goods {
   }
 
   /** The price of one, where the job has it. */
-  Optional<Money> price(Need need, Prices prices) {
+  Optional<Money> price(Need need, Job job) {
+    Optional<Prices> prices = job.prices();
     return switch (this) {
-      case FORM_TUBE -> length(need, "inside").flatMap(prices::ofTube);
-      case BARS -> words(need, "size").flatMap(prices::ofBar);
-      default -> item.flatMap(prices::of);
+      case FORM_TUBE ->
+          length(need, "inside").flatMap(inside -> prices.flatMap(known -> known.ofTube(inside)));
+      case BARS ->
+          words(need, "size")
+              .flatMap(
+                  size -> length(need, "stock").flatMap(sold -> job.stock().price(size, sold)));
+      default -> item.flatMap(thing -> prices.flatMap(known -> known.of(thing)));
     };
   }
 

@@ -22,10 +22,10 @@ import pegbook.figures.Task;
 import pegbook.figures.TaskDay;
 import pegbook.job.Job;
 import pegbook.job.Prices;
-import pegbook.job.Prices.BarPrice;
 import pegbook.job.Prices.Item;
 import pegbook.job.Prices.TubePrice;
 import pegbook.job.Shop;
+import pegbook.job.Stock;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 import pegbook.measure.Money;
@@ -77,16 +77,29 @@ class BuyingListCalculatorTest {
         plain.supports(),
         plain.piers(),
         plain.floor(),
+        plain.wind(),
         plain.crew(),
         plain.plan(),
         plain.tools(),
         plain.spoil(),
         plain.concrete(),
+        STOCK,
         new Shop(load, Length.ofFeet(4), Volume.ofCubicFeet(0.5)),
         prices,
         plain.field(),
         plain.defaults());
   }
+
+  /** Bars of 20 ft have a price, and one of another length, which is not theirs. */
+  private static final Stock STOCK =
+      new Stock(
+          Length.ofFeet(20),
+          List.of(
+              new Stock.Bar("#4", Length.ofFeet(10), Optional.of(usd("6.10")), Optional.empty()),
+              new Stock.Bar("#4", Length.ofFeet(20), Optional.of(usd("11.80")), Optional.empty())),
+          List.of(),
+          Length.ZERO,
+          Length.ofFeet(2));
 
   private static Money usd(String amount) {
     return new Money(new BigDecimal(amount), "USD");
@@ -184,11 +197,7 @@ class BuyingListCalculatorTest {
     items.put(Item.NAIL, usd("0.045"));
     items.put(Item.READY_MIX, usd("165.55"));
     Prices prices =
-        new Prices(
-            "USD",
-            items,
-            List.of(new TubePrice(Length.ofInches(14), usd("16.40"))),
-            List.of(new BarPrice("#4", usd("11.80"))));
+        new Prices("USD", items, List.of(new TubePrice(Length.ofInches(14), usd("16.40"))));
     Need truck = new Need("ready-mix", Map.of(), 2.1, 2.25, Unit.CUBIC_YARD, Optional.empty());
     BuyingList list =
         BuyingListCalculator.calculate(
@@ -232,7 +241,7 @@ class BuyingListCalculatorTest {
   void sumsAreWhatCanBePaid() {
     TreeMap<Item, Money> items = new TreeMap<>();
     items.put(Item.BAG, new Money(new BigDecimal("398.5"), "JPY"));
-    Prices prices = new Prices("JPY", items, List.of(), List.of());
+    Prices prices = new Prices("JPY", items, List.of());
     BuyingList list =
         BuyingListCalculator.calculate(
             job(Optional.empty(), Optional.of(prices)), List.of(bags(3)), DAYS);
