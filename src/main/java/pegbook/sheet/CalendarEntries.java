@@ -59,7 +59,7 @@ public record CalendarEntries(String name, List<Entry> entries) {
   private static Entry work(Packet packet, Writing writing, WorkDay day, LocalDate date) {
     DayWords words = new DayWords(packet, writing, day);
     String steps =
-        words.steps().stream().map(DaySheet.Step::words).collect(Collectors.joining(" "));
+        words.steps().stream().map(DaySheet.Step::words).collect(Collectors.joining("\n"));
     return new Entry(
         words.id(),
         date,

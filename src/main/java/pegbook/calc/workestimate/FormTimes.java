@@ -35,10 +35,10 @@ final class FormTimes {
 
   private static Optional<Task> form(Job job, Hole hole) {
     int forms = hole.tube().isPresent() ? 1 : 0;
-    long inserts =
+    int inserts =
         job.piers().stream()
             .filter(pier -> pier.id().equals(hole.mark()))
-            .mapToLong(FormTimes::inserts)
+            .mapToInt(FormTimes::inserts)
             .sum();
     if (forms + inserts == 0) {
       return Optional.empty();
@@ -51,7 +51,7 @@ final class FormTimes {
             Duration.ofMinutes(forms * FORM_MOST_MINUTES + inserts * INSERT_MOST_MINUTES)));
   }
 
-  private static long inserts(Pier pier) {
+  private static int inserts(Pier pier) {
     return (pier.sleeve().isPresent() ? 1 : 0) + (pier.anchors().isPresent() ? 1 : 0);
   }
 
