@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +29,7 @@ final class LossSearch {
   private final Worth lengthWorth;
 
   /** Pieces and stock left, and the greatest weight by which they were not to be had. */
-  private final Map<State, Long> failed = new HashMap<>();
+  private final Map<State, Long> failed = new LinkedHashMap<>();
 
   private long stepsLeft;
 

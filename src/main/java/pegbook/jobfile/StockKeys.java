@@ -3,8 +3,8 @@ package pegbook.jobfile;
 import static pegbook.job.Default.Basis.COMMON_PRACTICE;
 
 import java.math.BigDecimal;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,8 +92,8 @@ final class StockKeys {
     List<Stock.Bar> bars = fields.find(BARS).orElse(List.of());
     Optional<String> currency =
         bars.stream().flatMap(bar -> bar.price().stream()).map(Money::currency).findFirst();
-    Map<String, Boolean> priced = new HashMap<>();
-    Set<String> seen = new HashSet<>();
+    Map<String, Boolean> priced = new LinkedHashMap<>();
+    Set<String> seen = new LinkedHashSet<>();
     boolean fits = true;
     for (int i = 0; i < bars.size(); i++) {
       Stock.Bar bar = bars.get(i);

@@ -114,7 +114,7 @@ public final class Packets {
     DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
     BuyingList buyingList =
         BuyingListCalculator.calculate(
-            job, needs(safePegs, concretePlan, steelPlan), taskDays(dayPlan));
+            job, needs(safePegs, concretePlan, frostGrip, steelPlan, cutPlan), taskDays(dayPlan));
     return new Packet(
         job,
         jobHash,

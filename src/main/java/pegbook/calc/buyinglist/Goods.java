@@ -1,7 +1,6 @@
 package pegbook.calc.buyinglist;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import pegbook.calc.buyinglist.BuyingList.Supplier;
 import pegbook.figures.Argument;
@@ -22,7 +21,8 @@ enum Goods {
   CONCRETE_BAGS(Supplier.BUILDING_YARD, Task.Kind.POUR, Item.BAG),
   GRAVEL(Supplier.BUILDING_YARD, Task.Kind.GRAVEL, Item.GRAVEL),
   GRAVEL_BAGS(Supplier.BUILDING_YARD, Task.Kind.GRAVEL, Item.GRAVEL_BAG),
-  FORM_TUBE(Supplier.BUILDING_YARD, Task.Kind.POUR),
+  FORM_TUBE(Supplier.BUILDING_YARD, Task.Kind.FORM),
+  FROST_SLEEVES(Supplier.BUILDING_YARD, Task.Kind.FORM),
   BARS(Supplier.STEEL_YARD, Task.Kind.STEEL),
   WIRE_TIES(Supplier.STEEL_YARD, Task.Kind.STEEL, Item.WIRE_TIE),
   BAR_FEET(Supplier.STEEL_YARD, Task.Kind.STEEL, Item.BAR_FOOT),
@@ -52,9 +52,8 @@ enum Goods {
   }
 
   static Goods of(Need need) {
-    String name = need.id().toUpperCase(Locale.ROOT).replace('-', '_');
     return Arrays.stream(values())
-        .filter(goods -> goods.name().equals(name))
+        .filter(goods -> goods.name().replace('_', '-').equalsIgnoreCase(need.id()))
         .findFirst()
         .orElse(UNKNOWN);
   }

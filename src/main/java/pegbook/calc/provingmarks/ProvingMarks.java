@@ -150,7 +150,7 @@ public record ProvingMarks(
   /** The mark whose largest hidden mistake is largest; one that nothing reaches comes first. */
   public Hidden worst() {
     return hidden.stream()
-        .reduce((one, other) -> ProvingMarksCalculator.isWorse(other, one) ? other : one)
+        .reduce((before, each) -> ProvingMarksCalculator.isWorse(each, before) ? each : before)
         .orElseThrow();
   }
 

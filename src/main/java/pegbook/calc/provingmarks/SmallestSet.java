@@ -36,7 +36,7 @@ final class SmallestSet {
     this.needs = new byte[lines.marks()][];
     for (int i = 0; i < lines.marks(); i++) {
       int width = lines.linesAt(i).size();
-      needs[i] = new byte[1 << 2 * width];
+      needs[i] = new byte[1 << (2 * width)];
       Arrays.fill(needs[i], (byte) -1);
     }
     demands.shownBy().forEach(shown -> shownBy.add(bits(shown)));

@@ -1,7 +1,6 @@
 package pegbook.calc.workestimate;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import pegbook.calc.workestimate.WorkEstimate.Part;
 import pegbook.figures.Formula;
@@ -37,7 +36,7 @@ record WorkEstimateFormulas(Unit small, Unit room, double perRoom, String roomTe
       case AUGER -> "work-estimate.auger-time";
       case WIDEN -> "work-estimate.widen-time";
       case BY_HAND -> "work-estimate.by-hand-time";
-      case CLEAR -> throw new IllegalArgumentException(part.name().toLowerCase(Locale.ROOT));
+      case CLEAR -> throw new IllegalArgumentException(part.name());
     };
   }
 

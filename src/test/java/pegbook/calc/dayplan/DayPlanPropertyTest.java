@@ -59,7 +59,7 @@ class DayPlanPropertyTest {
     of.hoursPerDay = new Duration(hours);
     of.workDays =
         java.util.Arrays.stream(DayOfWeek.values())
-            .filter(day -> weekdays == 0 || ((weekdays >> day.ordinal()) & 1) == 1)
+            .filter(day -> weekdays == 0 || ((weekdays >> (day.getValue() - 1)) & 1) == 1)
             .toList();
     if ((how & 1) == 1) {
       of.start = Optional.of(LocalDate.of(2027, 5, 1 + how % 20));
