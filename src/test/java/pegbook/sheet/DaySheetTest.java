@@ -290,20 +290,13 @@ class DaySheetTest {
       }
       inRows.forEach(
           (mark, count) ->
-              assertThat(day.lines())
-                  .as(
-                      mark
-                          + ": "
-                          + count
-                          + " of "
-                          + list.cell(mark, "Size")
-                          + ", "
-                          + list.cell(mark, "Cut"))
-                  .anyMatch(
-                      line ->
-                          line.contains(mark + ": " + count + " ")
-                              && line.contains(list.cell(mark, "Size"))
-                              && line.contains(list.cell(mark, "Cut"))));
+              assertThat(String.join(" ", day.lines()))
+                  .containsPattern(
+                      Pattern.quote(mark + ": " + count + " ")
+                          + "[^:]*"
+                          + Pattern.quote(list.cell(mark, "Size"))
+                          + "[^:]*"
+                          + Pattern.quote(list.cell(mark, "Cut"))));
       inRows.forEach((mark, count) -> pieces.merge(mark, count, Integer::sum));
     }
     assertThat(pieces.keySet()).containsExactlyElementsOf(list.names());
