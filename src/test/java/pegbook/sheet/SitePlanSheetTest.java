@@ -213,7 +213,13 @@ class SitePlanSheetTest {
   @MethodSource("packets")
   void everyMarkIsNamedOnThePlanOrInTheSentenceBelow(TrialPacket trial) {
     SitePlanSheet sheet = sheet(trial);
-    List<String> texts = labels(figure(sheet)).stream().map(Element.Label::text).toList();
+    List<String> texts =
+        Stream.concat(
+                Stream.of(figure(sheet)),
+                sheet.parts().stream().map(SitePlanSheet.PartFigure::drawing))
+            .flatMap(drawing -> labels(drawing).stream())
+            .map(Element.Label::text)
+            .toList();
     for (Hole hole : trial.packet().depthTargets().holes()) {
       assertThat(texts.contains(hole.mark()) || !sheet.unnamed().isEmpty())
           .as(hole.mark())
