@@ -166,11 +166,4 @@ class SpoilHeapsTest {
     assertThat(finding.id()).isEqualTo("tip-in-the-way");
     assertThat(finding.subjects()).contains("S2");
   }
-
-  @Test
-  void aTipFarAwayIsBeyondTheRates() {
-    DigJob job = new DigJob();
-    job.spoil = new Spoil(Volume.ofCubicFeet(4), Optional.empty(), Optional.of(new Point(60, 0)));
-    assertThat(schedule(job).findings()).extracting(Finding::id).containsExactly("haul-far");
-  }
 }
