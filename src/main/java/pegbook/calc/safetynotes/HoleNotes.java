@@ -21,7 +21,7 @@ record HoleNotes(Job job, List<Hole> holes, Rules rules) {
     notes.add(noEntry());
     notes.add(
         Note.of("rescue", Stage.WHILE_DIGGING, 9)
-            .during(Kind.DIG, Kind.GRAVEL, Kind.STEEL, Kind.POUR));
+            .during(Kind.DIG, Kind.GRAVEL, Kind.FORM, Kind.STEEL, Kind.POUR));
     notes.addAll(rules.unitedStates() ? sides() : sidesElsewhere());
     water().ifPresent(notes::add);
     notes.add(covers());
@@ -36,7 +36,7 @@ record HoleNotes(Job job, List<Hole> holes, Rules rules) {
 
   private Note noEntry() {
     return Note.of("no-entry", Stage.WHILE_DIGGING, 1)
-        .during(Kind.DIG, Kind.GRAVEL, Kind.STEEL, Kind.POUR)
+        .during(Kind.DIG, Kind.GRAVEL, Kind.FORM, Kind.STEEL, Kind.POUR)
         .with("deepest", Argument.of(SafetyNotesCalculator.deepest(holes)))
         .with("narrowest", Argument.of(narrowest()))
         .decidedBy(Decider.WORK_SAFETY_AUTHORITY)
@@ -74,7 +74,7 @@ record HoleNotes(Job job, List<Hole> holes, Rules rules) {
   private static Note side(String id, int danger, List<Hole> some, Length limit, Citation source) {
     List<String> marks = SafetyNotesCalculator.marks(some);
     return Note.of(id, Stage.WHILE_DIGGING, danger)
-        .during(Kind.DIG, Kind.GRAVEL, Kind.STEEL, Kind.POUR)
+        .during(Kind.DIG, Kind.GRAVEL, Kind.FORM, Kind.STEEL, Kind.POUR)
         .about(marks)
         .with("holes", Argument.of(marks))
         .with("limit", Argument.of(limit))
@@ -85,7 +85,7 @@ record HoleNotes(Job job, List<Hole> holes, Rules rules) {
   private List<Note> sidesElsewhere() {
     return List.of(
         Note.of("cave-in-elsewhere", Stage.WHILE_DIGGING, 14)
-            .during(Kind.DIG, Kind.GRAVEL, Kind.STEEL, Kind.POUR)
+            .during(Kind.DIG, Kind.GRAVEL, Kind.FORM, Kind.STEEL, Kind.POUR)
             .with("deepest", Argument.of(SafetyNotesCalculator.deepest(holes)))
             .decidedBy(Decider.WORK_SAFETY_AUTHORITY)
             .leaningOn(rules.construction()));
@@ -98,7 +98,7 @@ record HoleNotes(Job job, List<Hole> holes, Rules rules) {
         .map(
             depth ->
                 Note.of("water", Stage.WHILE_DIGGING, 10)
-                    .during(Kind.DIG, Kind.GRAVEL, Kind.STEEL, Kind.POUR)
+                    .during(Kind.DIG, Kind.GRAVEL, Kind.FORM, Kind.STEEL, Kind.POUR)
                     .about(SafetyNotesCalculator.marks(deeperThan(depth)))
                     .with("holes", Argument.of(SafetyNotesCalculator.marks(deeperThan(depth))))
                     .with("water", Argument.of(depth))
@@ -109,7 +109,7 @@ record HoleNotes(Job job, List<Hole> holes, Rules rules) {
   private Note covers() {
     SafetyLimit strength = SafetyLimit.find("cover-strength");
     return Note.of("cover-holes", Stage.OPEN_HOLES, 8)
-        .during(Kind.DIG, Kind.GRAVEL, Kind.STEEL, Kind.INSPECTION, Kind.POUR)
+        .during(Kind.DIG, Kind.GRAVEL, Kind.FORM, Kind.STEEL, Kind.INSPECTION, Kind.POUR)
         .with("holes", Argument.of(holes.size()))
         .with("times", Argument.of((long) strength.value()))
         .decidedBy(Decider.WORK_SAFETY_AUTHORITY)
@@ -118,7 +118,7 @@ record HoleNotes(Job job, List<Hole> holes, Rules rules) {
 
   private Note dailyLook() {
     return Note.of("daily-look", Stage.OPEN_HOLES, 19)
-        .during(Kind.DIG, Kind.GRAVEL, Kind.STEEL, Kind.INSPECTION, Kind.POUR)
+        .during(Kind.DIG, Kind.GRAVEL, Kind.FORM, Kind.STEEL, Kind.INSPECTION, Kind.POUR)
         .decidedBy(Decider.WORK_SAFETY_AUTHORITY)
         .leaningOn(rules.construction("651(k)(1)"));
   }

@@ -27,7 +27,7 @@ record PourNotes(Job job, List<Hole> holes, Rules rules) {
     }
     notes.add(
         Note.of("cement-burns", Stage.STEEL_AND_CONCRETE, 7)
-            .during(Kind.POUR)
+            .during(Kind.POUR, Kind.STRIP)
             .decidedBy(Decider.WORK_SAFETY_AUTHORITY)
             .leaningOn(List.of(new Citation("osha-3351", ""))));
     if (job.concrete().mixing() == Concrete.Mixing.READY_MIX) {
@@ -59,7 +59,7 @@ record PourNotes(Job job, List<Hole> holes, Rules rules) {
             .sum();
     List<String> marks = SafetyNotesCalculator.marks(reinforced);
     return Note.of("bar-ends", Stage.STEEL_AND_CONCRETE, 4)
-        .during(Kind.STEEL, Kind.INSPECTION, Kind.POUR)
+        .during(Kind.FORM, Kind.STEEL, Kind.INSPECTION, Kind.POUR)
         .about(marks)
         .with("ends", Argument.of(ends))
         .with("holes", Argument.of(marks))
