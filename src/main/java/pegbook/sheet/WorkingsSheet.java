@@ -1,9 +1,11 @@
 package pegbook.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pegbook.figures.Formula;
@@ -184,12 +186,38 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
   }
 
   private static String subject(List<String> names, Texts texts) {
-    List<String> named =
+    List<String> given =
         names.stream()
             .filter(name -> !name.isEmpty())
             .flatMap(name -> Stream.of(name.split(", ", -1)))
             .distinct()
             .toList();
+    List<String> named = inOrder(given);
     return named.isEmpty() ? texts.say("workings.whole") : MarkRuns.brief(named);
+  }
+
+  private static final Pattern NUMBERED = Pattern.compile("([A-Za-z]+)([0-9]{1,6})");
+
+  /**
+   * Marks in the order of their numbers, so that many are a few runs; anything else as it comes.
+   */
+  private static List<String> inOrder(List<String> names) {
+    if (!names.stream().allMatch(name -> NUMBERED.matcher(name).matches())) {
+      return names;
+    }
+    return names.stream()
+        .sorted(
+            Comparator.comparing((String name) -> letters(name).equals("P"))
+                .thenComparing(WorkingsSheet::letters)
+                .thenComparingInt(WorkingsSheet::number))
+        .toList();
+  }
+
+  private static String letters(String name) {
+    return name.replaceAll("[0-9]", "");
+  }
+
+  private static int number(String name) {
+    return Integer.parseInt(name.replaceAll("[^0-9]", ""));
   }
 }
