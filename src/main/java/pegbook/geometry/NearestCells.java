@@ -3,6 +3,7 @@ package pegbook.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.algorithm.InteriorPointArea;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -21,12 +22,21 @@ import pegbook.measure.Length;
  * other, nearest neighbours first, until those left are too far away to cut; only the last cut,
  * with the floor's edge, is JTS's. So places in one line, or a single place, are no special cases.
  *
+ * <p>Where many places lie on one circle, all their halfway lines meet in its centre, and rounding
+ * decides in which order a cell's edge passes there: it may cross itself, and JTS's overlay answers
+ * a figure that crosses itself with nonsense. So a cut passes corners that lie on it within {@link
+ * #SAME}, corners that close together are one, and what is left is taken as a convex figure, which
+ * every cell is.
+ *
  * @param floor the floor less its openings
  * @param cells one for each place, in their order
  */
 public record NearestCells(Area floor, List<Cell> cells) {
   /** Sides of the polygon that stands for a round opening; its area is the circle's. */
   private static final int ROUND_SIDES = 72;
+
+  /** Closer than this, in metres, is rounding: far below any tape, far above the last digit. */
+  private static final double SAME = 1e-9;
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -55,12 +65,8 @@ public record NearestCells(Area floor, List<Cell> cells) {
     List<Point> frame = frame(outline, places);
     List<Cell> cells = new ArrayList<>();
     for (Point place : places) {
-      List<Point> nearest = nearest(place, places, frame);
-      Geometry part =
-          nearest.size() < 3
-              ? FACTORY.createPolygon()
-              : overlay(new Polygon(nearest).shape(), floor, OverlayNG.INTERSECTION);
-      cells.add(new Cell(place, pieces(part)));
+      Geometry nearest = convex(nearest(place, places, frame));
+      cells.add(new Cell(place, pieces(overlay(nearest, floor, OverlayNG.INTERSECTION))));
     }
     return new NearestCells(new Area(floor.getArea()), cells);
   }
@@ -129,14 +135,27 @@ public record NearestCells(Area floor, List<Cell> cells) {
     return new Segment(middle, middle.plus(-north, east));
   }
 
+  /** A cell's corners as the figure that they span; an empty one when they span none. */
+  private static Geometry convex(List<Point> corners) {
+    List<Coordinate> apart = new ArrayList<>();
+    for (Point corner : corners) {
+      Coordinate next = new Coordinate(corner.east(), corner.north());
+      if (apart.stream().noneMatch(other -> other.distance(next) < SAME)) {
+        apart.add(next);
+      }
+    }
+    Geometry hull = new ConvexHull(apart.toArray(new Coordinate[0]), FACTORY).getConvexHull();
+    return hull.getDimension() == 2 ? hull : FACTORY.createPolygon();
+  }
+
   /** What of a convex figure lies on the left of a line. */
   private static List<Point> cut(List<Point> figure, Segment line) {
     List<Point> left = new ArrayList<>();
     for (int i = 0; i < figure.size(); i++) {
       Point from = figure.get(i);
       Point to = figure.get((i + 1) % figure.size());
-      double before = line.offsetMetres(from);
-      double after = line.offsetMetres(to);
+      double before = offset(line, from);
+      double after = offset(line, to);
       if (before >= 0) {
         left.add(from);
       }
@@ -146,6 +165,11 @@ public record NearestCells(Area floor, List<Cell> cells) {
       }
     }
     return left;
+  }
+
+  private static double offset(Segment line, Point corner) {
+    double offset = line.offsetMetres(corner);
+    return Math.abs(offset) < SAME ? 0 : offset;
   }
 
   private static List<Cell.Piece> pieces(Geometry part) {
