@@ -5,6 +5,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.conditions.ArchConditions.accessTargetWhere;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.never;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 import static pegbook.ArchitectureTest.MAIN;
@@ -12,16 +13,22 @@ import static pegbook.ArchitectureTest.MAIN;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.JavaPackage;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.library.GeneralCodingRules;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import net.jqwik.api.Property;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
+import pegbook.testing.Chance;
 
 /** Holds the rules that keep the output the same everywhere, and the house's shapes and names. */
 class HouseRulesTest {
@@ -94,6 +101,25 @@ class HouseRulesTest {
         .should(neverAccess("Math.random", Math.class, "random"::equals))
         .andShould(neverAccess("StrictMath.random", StrictMath.class, "random"::equals))
         .check(MAIN);
+  }
+
+  /** A property that starts anywhere makes a build that fails one day and not the next. */
+  @Test
+  void propertiesStartWhereTheyStarted() {
+    JavaClasses tests =
+        new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.ONLY_INCLUDE_TESTS)
+            .importPackages("pegbook");
+    methods()
+        .that()
+        .areAnnotatedWith(Property.class)
+        .should(
+            ArchCondition.<JavaMethod>from(
+                describe(
+                    "name their seed",
+                    method ->
+                        method.getAnnotationOfType(Property.class).seed().equals(Chance.SEED))))
+        .check(tests);
   }
 
   @Test

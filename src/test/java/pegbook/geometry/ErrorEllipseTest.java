@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
+import pegbook.testing.Chance;
 
 class ErrorEllipseTest {
   private static final int DRAWS = 100_000;
@@ -100,7 +101,7 @@ class ErrorEllipseTest {
   }
 
   /** The same axes from another library's eigenvalues. */
-  @Property
+  @Property(seed = Chance.SEED)
   void axesAreThePrincipalOnes(
       @ForAll @Scale(8) @DoubleRange(min = 1e-8, max = 1) double east,
       @ForAll @Scale(8) @DoubleRange(min = 1e-8, max = 1) double north,
@@ -180,7 +181,7 @@ class ErrorEllipseTest {
     assertThat(inside / (double) DRAWS).isCloseTo(0.95, within(4 * Math.sqrt(0.95 * 0.05 / DRAWS)));
   }
 
-  @Property
+  @Property(seed = Chance.SEED)
   void radiusGrowsWithEachAxisAndWithTheirScale(
       @ForAll @Scale(3) @DoubleRange(min = 0.001, max = 1) double minor,
       @ForAll @DoubleRange(min = 0, max = 1) double more,

@@ -8,6 +8,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import pegbook.testing.Chance;
 
 class NumberNotationTest {
 
@@ -51,7 +52,7 @@ class NumberNotationTest {
     assertThat(AngleNotation.write(Angle.ofDegrees(29.96), 1)).isEqualTo("30.0°");
   }
 
-  @Property
+  @Property(seed = Chance.SEED)
   void writtenPressuresAreReadBackWithinHalfTheirLastDigit(
       @ForAll @DoubleRange(min = 0, max = 1e6) double psf) {
     Pressure read =
@@ -63,7 +64,7 @@ class NumberNotationTest {
     assertThat(read.psf()).isCloseTo(psf, within(0.0501));
   }
 
-  @Property
+  @Property(seed = Chance.SEED)
   void writtenAnglesAreReadBackToTheMinute(
       @ForAll @IntRange(min = -21_600, max = 21_600) int minutes) {
     Angle angle = Angle.ofDegrees(minutes / 60.0);

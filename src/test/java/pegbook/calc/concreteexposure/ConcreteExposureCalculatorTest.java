@@ -28,6 +28,7 @@ import pegbook.measure.Ratio;
 import pegbook.measure.UnitSystem;
 import pegbook.published.ConcreteLimit;
 import pegbook.published.ExposureClass;
+import pegbook.testing.Chance;
 import pegbook.testing.FillJob;
 
 class ConcreteExposureCalculatorTest {
@@ -258,7 +259,7 @@ class ConcreteExposureCalculatorTest {
     assertThat(of(weak).curing().repeatedFreeze()).isEmpty();
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void ageAndStrengthAreEachOthersInverse(
       @ForAll @DoubleRange(min = 2500, max = 8000) double psi,
       @ForAll @DoubleRange(min = 0.5, max = 26) double days) {

@@ -25,6 +25,7 @@ import pegbook.job.Stock;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
 import pegbook.measure.Pressure;
+import pegbook.testing.Chance;
 import pegbook.testing.FillJob;
 
 class CutPlanCalculatorTest {
@@ -137,7 +138,7 @@ class CutPlanCalculatorTest {
     assertThat(plan().needs()).isEmpty();
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = Chance.SEED)
   void everyPieceIsOnOneBarAndNoBarIsOverfull(
       @ForAll @Size(min = 1, max = 9) List<@IntRange(min = 20, max = 900) Integer> quarters) {
     CutPiece[] pieces = new CutPiece[quarters.size()];

@@ -22,6 +22,7 @@ import pegbook.figures.Task;
 import pegbook.job.DaySpan;
 import pegbook.job.Plan;
 import pegbook.measure.Duration;
+import pegbook.testing.Chance;
 import pegbook.testing.FillJob;
 
 /** Whatever the job: the order holds, no day is overfull, everything is done once. */
@@ -111,7 +112,7 @@ class DayPlanPropertyTest {
     tasks.add(new Task(kind, mark, new Duration(hours), new Duration(hours * 2)));
   }
 
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Chance.SEED)
   void noTaskComesBeforeWhatItNeeds(@ForAll("jobs") Made made) {
     DayPlan plan = made.plan(2);
     Map<String, Integer> ends = new LinkedHashMap<>();
@@ -141,7 +142,7 @@ class DayPlanPropertyTest {
     assertThat(ends.get("MARK_OUT")).isLessThan(begins.get("SET_PEGS"));
   }
 
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Chance.SEED)
   void everyTaskIsDoneOnceAndNoDayIsOverfull(@ForAll("jobs") Made made) {
     DayPlan plan = made.plan(3);
     Map<String, Double> done = new LinkedHashMap<>();
@@ -174,7 +175,7 @@ class DayPlanPropertyTest {
     assertThat(plan.days()).allSatisfy(day -> assertThat(day.portions()).isNotEmpty());
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void moreHandsNeverTakeLonger(@ForAll("jobs") Made made) {
     long before = Long.MAX_VALUE;
     for (int people = 1; people <= 5; people++) {
@@ -188,7 +189,7 @@ class DayPlanPropertyTest {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void datesRiseAndOfficesComeOnWeekdays(@ForAll("jobs") Made made) {
     DayPlan plan = made.plan(2);
     List<LocalDate> dates = plan.days().stream().flatMap(day -> day.date().stream()).toList();

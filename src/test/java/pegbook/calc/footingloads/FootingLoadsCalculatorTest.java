@@ -21,6 +21,7 @@ import pegbook.job.Job;
 import pegbook.measure.Area;
 import pegbook.measure.Force;
 import pegbook.measure.Pressure;
+import pegbook.testing.Chance;
 import pegbook.testing.FootingJob;
 
 class FootingLoadsCalculatorTest {
@@ -196,7 +197,7 @@ class FootingLoadsCalculatorTest {
   }
 
   /** Turning the figure changes no share; the sum is the floor less its openings. */
-  @Property(tries = 40)
+  @Property(tries = 40, seed = Chance.SEED)
   void sharesDoNotTurnWithTheFigure(
       @ForAll @IntRange(min = 3, max = 24) int sides,
       @ForAll @DoubleRange(min = 0, max = 359) double degrees) {
@@ -219,7 +220,7 @@ class FootingLoadsCalculatorTest {
   }
 
   /** Twice the load of every kind is twice the load on every support, by the same combination. */
-  @Property(tries = 40)
+  @Property(tries = 40, seed = Chance.SEED)
   void twiceTheLoadsGiveTwiceTheTotal(
       @ForAll @IntRange(min = 1, max = 50) int dead,
       @ForAll @IntRange(min = 0, max = 100) int live,

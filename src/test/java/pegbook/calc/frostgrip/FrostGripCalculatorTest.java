@@ -24,6 +24,7 @@ import pegbook.measure.Length;
 import pegbook.measure.Pressure;
 import pegbook.measure.UnitSystem;
 import pegbook.published.Adfreeze;
+import pegbook.testing.Chance;
 import pegbook.testing.FootingJob;
 
 class FrostGripCalculatorTest {
@@ -127,7 +128,7 @@ class FrostGripCalculatorTest {
   }
 
   /** Deeper by what the sheet says, weight and friction hold the typical grip exactly. */
-  @Property(tries = 30)
+  @Property(tries = 30, seed = Chance.SEED)
   void asMuchDeeperAsItSaysHolds(@ForAll @IntRange(min = 20, max = 40) int frost) {
     FootingJob trial = job("clay", frost + " in", "");
     Footing footing = grip(trial, Optional.empty()).footings().get(0);

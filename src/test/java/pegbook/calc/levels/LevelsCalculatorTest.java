@@ -27,6 +27,7 @@ import pegbook.job.Floor;
 import pegbook.job.Job;
 import pegbook.measure.Length;
 import pegbook.measure.UnitSystem;
+import pegbook.testing.Chance;
 import pegbook.testing.DigJob;
 
 class LevelsCalculatorTest {
@@ -239,7 +240,7 @@ class LevelsCalculatorTest {
   }
 
   /** Whatever the ground: tops, posts and build-up add up to one level floor. */
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void everyPostEndsAtTheFloor(
       @ForAll @Size(6) List<@DoubleRange(min = -60, max = 20) Double> inches,
       @ForAll @DoubleRange(min = 60, max = 120) double top) {
@@ -262,7 +263,7 @@ class LevelsCalculatorTest {
   }
 
   /** Another benchmark changes heights, and not one reading, post or excess. */
-  @Property(tries = 100)
+  @Property(tries = 100, seed = Chance.SEED)
   void anotherBenchmarkChangesNoReading(
       @ForAll @Size(6) List<@DoubleRange(min = -60, max = 20) Double> inches,
       @ForAll @IntRange(min = -40, max = 40) int shift) {
@@ -289,7 +290,7 @@ class LevelsCalculatorTest {
   }
 
   /** Propped as told, the line sags by no more than half a division anywhere. */
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void proppedAsToldTheLineSagsTooLittleToSee(
       @ForAll @DoubleRange(min = 4, max = 90) double acrossFeet,
       @ForAll @IntRange(min = 2, max = 32) int parts) {

@@ -26,6 +26,7 @@ import pegbook.geometry.Polygon;
 import pegbook.job.Layout.TapeItself;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
+import pegbook.testing.Chance;
 
 class MarkAccuracyPropertyTest {
   private static final Length REACH = new Length(1000);
@@ -77,7 +78,7 @@ class MarkAccuracyPropertyTest {
     return PairSearch.among(errors(scale), places, REACH).best().orElseThrow().radiusMetres();
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void shiftingAndTurningChangesNoRadius(
       @ForAll("rings") List<Point> marks,
       @ForAll @DoubleRange(min = -50, max = 50) double shift,
@@ -98,7 +99,7 @@ class MarkAccuracyPropertyTest {
   }
 
   /** Other names for the same places: the best worst radius is the same. */
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void renamingChangesNoBest(@ForAll("rings") List<Point> marks) {
     List<Point> renamed = new ArrayList<>(marks.subList(1, marks.size()));
     renamed.add(marks.get(0));
@@ -108,7 +109,7 @@ class MarkAccuracyPropertyTest {
   }
 
   /** A figure and a tape twice as large have errors twice as large. */
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void scaleIsKept(
       @ForAll("rings") List<Point> marks, @ForAll @DoubleRange(min = 0.5, max = 20) double scale) {
     List<Point> larger =
@@ -121,7 +122,7 @@ class MarkAccuracyPropertyTest {
   }
 
   /** A mirror image has the same errors. */
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void aMirrorImageIsAlike(@ForAll("rings") List<Point> marks) {
     List<Point> mirrored = marks.stream().map(at -> new Point(-at.east(), at.north())).toList();
 

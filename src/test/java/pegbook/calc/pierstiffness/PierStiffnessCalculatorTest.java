@@ -22,6 +22,7 @@ import pegbook.figures.Finding.Kind;
 import pegbook.figures.Working;
 import pegbook.measure.Unit;
 import pegbook.published.SoilStiffness;
+import pegbook.testing.Chance;
 
 class PierStiffnessCalculatorTest {
   private static Case first(PierJob job) {
@@ -37,7 +38,7 @@ class PierStiffnessCalculatorTest {
 
   // Properties
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = Chance.SEED)
   void frequencyFallsWithHeightAndMass(
       @ForAll @DoubleRange(min = 350, max = 700) double hole,
       @ForAll @DoubleRange(min = 300, max = 1200) double top,
@@ -56,7 +57,7 @@ class PierStiffnessCalculatorTest {
     }
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = Chance.SEED)
   void aWiderBaseSwingsFasterAndSwaysLess(
       @ForAll @DoubleRange(min = 350, max = 700) double hole,
       @ForAll @DoubleRange(min = 300, max = 1200) double top,
@@ -68,7 +69,7 @@ class PierStiffnessCalculatorTest {
     assertThat(wide.sway()).isLessThan(narrow.sway());
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = Chance.SEED)
   void stifferGroundSwaysLessAndEveryCaseFollowsInOrder(
       @ForAll @DoubleRange(min = 400, max = 800) double hole,
       @ForAll @DoubleRange(min = 2, max = 100) double modulus) {
@@ -86,7 +87,7 @@ class PierStiffnessCalculatorTest {
     assertThat(soft.get(4).sway()).isLessThan(soft.get(2).sway());
   }
 
-  @Property(tries = 30)
+  @Property(tries = 30, seed = Chance.SEED)
   void swayIsInProportionToThePush(@ForAll @DoubleRange(min = 5, max = 500) double newtons) {
     PierJob job = new PierJob().of(500, 1400, 900, 20, 40);
     PierJob other = new PierJob().of(500, 1400, 900, 20, 40);
@@ -121,7 +122,7 @@ class PierStiffnessCalculatorTest {
     assertThat(push.wind()).isEmpty();
   }
 
-  @Property(tries = 20)
+  @Property(tries = 20, seed = Chance.SEED)
   void inchesGiveWhatMillimetresGive(
       @ForAll @DoubleRange(min = 14, max = 30) double hole,
       @ForAll @DoubleRange(min = 12, max = 60) double top) {

@@ -32,6 +32,7 @@ import pegbook.job.Job;
 import pegbook.job.Outline;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
+import pegbook.testing.Chance;
 import pegbook.testing.LayoutJob;
 
 class ProvingMarksCalculatorTest {
@@ -82,7 +83,7 @@ class ProvingMarksCalculatorTest {
   }
 
   /** The claim, by trial: whichever mark, whichever way, from the stated radius to far away. */
-  @Property(tries = 12)
+  @Property(tries = 12, seed = Chance.SEED)
   void noMistakeOfAMarkBeyondTheStatedRadiusPasses(
       @ForAll @IntRange(min = 4, max = 12) int sides,
       @ForAll @DoubleRange(min = -1.2, max = 1.2) double east) {
@@ -184,7 +185,7 @@ class ProvingMarksCalculatorTest {
   }
 
   /** The set for many marks is no smaller than the smallest, and meets the same demands. */
-  @Property(tries = 20)
+  @Property(tries = 20, seed = Chance.SEED)
   void takingAndLeavingOutMeetsTheSameDemands(
       @ForAll @IntRange(min = 4, max = 8) int sides,
       @ForAll @DoubleRange(min = -1.2, max = 1.2) double east) {
@@ -216,7 +217,7 @@ class ProvingMarksCalculatorTest {
   }
 
   /** Shifting and turning the figure with its trees changes no distance, no limit and no tie. */
-  @Property(tries = 25)
+  @Property(tries = 25, seed = Chance.SEED)
   void turningTheFigureChangesNothing(
       @ForAll @IntRange(min = 3, max = 11) int sides,
       @ForAll @DoubleRange(min = 0, max = 359) double degrees) {

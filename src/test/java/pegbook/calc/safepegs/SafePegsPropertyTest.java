@@ -16,6 +16,7 @@ import pegbook.job.Feature;
 import pegbook.job.Outline;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
+import pegbook.testing.Chance;
 import pegbook.testing.LayoutJob;
 
 class SafePegsPropertyTest {
@@ -44,7 +45,7 @@ class SafePegsPropertyTest {
   }
 
   /** Turning the figure with its site turns the pegs and changes no distance. */
-  @Property(tries = 40)
+  @Property(tries = 40, seed = Chance.SEED)
   void turningTheSiteTurnsThePegs(
       @ForAll @IntRange(min = 3, max = 9) int sides,
       @ForAll @DoubleRange(min = 0.2, max = 0.7) double east,
@@ -70,7 +71,7 @@ class SafePegsPropertyTest {
   }
 
   /** No three of all pegs find the worst mark much better than the three that are taped from. */
-  @Property(tries = 20)
+  @Property(tries = 20, seed = Chance.SEED)
   void noThreeOfAllPegsDoMuchBetter(
       @ForAll @IntRange(min = 3, max = 9) int sides,
       @ForAll @DoubleRange(min = 0.2, max = 0.7) double east) {

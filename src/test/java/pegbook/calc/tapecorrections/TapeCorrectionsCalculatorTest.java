@@ -17,6 +17,7 @@ import pegbook.figures.Formula;
 import pegbook.figures.MarkPair;
 import pegbook.measure.Length;
 import pegbook.measure.UnitSystem;
+import pegbook.testing.Chance;
 import pegbook.testing.DigJob;
 
 class TapeCorrectionsCalculatorTest {
@@ -133,7 +134,7 @@ class TapeCorrectionsCalculatorTest {
         .isEqualTo(6.45e-6 * 36 * heat.longest().inches(), offset(1e-9));
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void whicheverEndHoldsTheZero(@ForAll @DoubleRange(min = -90, max = 90) double rise) {
     Slope there = corrections(sloping(rise), ONE_TWO).slopes().get(0);
     Slope back = corrections(sloping(rise), new MarkPair("S2", "S1")).slopes().get(0);

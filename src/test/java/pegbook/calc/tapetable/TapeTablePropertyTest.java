@@ -19,6 +19,7 @@ import pegbook.geometry.Swing;
 import pegbook.job.Outline;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
+import pegbook.testing.Chance;
 import pegbook.testing.LayoutJob;
 
 class TapeTablePropertyTest {
@@ -33,7 +34,7 @@ class TapeTablePropertyTest {
   }
 
   /** The readings alone, swung on the printed side, find every mark again within their division. */
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Chance.SEED)
   void theReadingsFindTheMarksAgain(
       @ForAll @IntRange(min = 3, max = 24) int sides,
       @ForAll @DoubleRange(min = 0, max = 359.99) double degrees,
@@ -67,7 +68,7 @@ class TapeTablePropertyTest {
   }
 
   /** No other pair of marks has a stronger worst crossing, by plain search over angles. */
-  @Property(tries = 60)
+  @Property(tries = 60, seed = Chance.SEED)
   void noPairIsStrongerThanTheChosen(
       @ForAll @IntRange(min = 3, max = 12) int sides,
       @ForAll @DoubleRange(min = -1.5, max = 1.5) double east,
@@ -105,7 +106,7 @@ class TapeTablePropertyTest {
   }
 
   /** Turning the whole figure changes no reading, side, crossing, check or order. */
-  @Property(tries = 100)
+  @Property(tries = 100, seed = Chance.SEED)
   void turningTheFigureChangesNoTape(
       @ForAll @IntRange(min = 3, max = 16) int sides,
       @ForAll @DoubleRange(min = 0, max = 359.99) double degrees) {

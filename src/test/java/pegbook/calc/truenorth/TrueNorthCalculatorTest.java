@@ -34,6 +34,7 @@ import pegbook.jobfile.JobFileReader;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
 import pegbook.measure.UnitSystem;
+import pegbook.testing.Chance;
 
 class TrueNorthCalculatorTest {
   private static TrueNorth north(String place, String crew) {
@@ -195,7 +196,7 @@ class TrueNorthCalculatorTest {
   }
 
   /** The turn of the shadow in a minute, against the sun's own places. */
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void theShadowTurnsAsFastAsTold(
       @ForAll @DoubleRange(min = -65, max = 65) double latitude,
       @ForAll @IntRange(min = 0, max = 3650) int day) {
@@ -217,7 +218,7 @@ class TrueNorthCalculatorTest {
   }
 
   /** The drift of equal shadows, against the moment at which the sun really is as high again. */
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void equalShadowsDriftAsTold(
       @ForAll @DoubleRange(min = 30, max = 60) double size,
       @ForAll boolean south,
@@ -267,7 +268,7 @@ class TrueNorthCalculatorTest {
   }
 
   /** The two tapes, swung together on the side named, give the direction of the first mark. */
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Chance.SEED)
   void theTwoTapesGiveTheDirection(@ForAll @DoubleRange(min = 0, max = 359.99) double azimuth) {
     Turn turn = north("", "", Double.toString(azimuth) + " deg").turn();
     double sign = turn.peg() == Compass.NORTH ? 1 : -1;

@@ -16,6 +16,7 @@ import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Element;
 import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
+import pegbook.testing.Chance;
 
 class LabelPlacerTest {
   private static final Lettering LETTERING = Lettered.lettering();
@@ -37,7 +38,7 @@ class LabelPlacerTest {
         .ofMaxSize(60);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Chance.SEED)
   void noTextLiesOverAnotherOrOutside(@ForAll("names") List<Named> names) {
     Canvas canvas = new Canvas(160, 120, LETTERING);
     LabelPlacer placer = new LabelPlacer(canvas);

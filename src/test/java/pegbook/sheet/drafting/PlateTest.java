@@ -18,6 +18,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import pegbook.lettering.Lettering;
 import pegbook.sheet.drawing.Element;
 import pegbook.sheet.drawing.Spot;
+import pegbook.testing.Chance;
 
 class PlateTest {
   private static final GeometryFactory FACTORY = new GeometryFactory();
@@ -37,7 +38,7 @@ class PlateTest {
         .as((x, y, width, height, turn) -> new Plate(new Spot(x, y), width, height, turn));
   }
 
-  @Property
+  @Property(seed = Chance.SEED)
   void overlapAgreesWithTheLibrary(@ForAll("plates") Plate one, @ForAll("plates") Plate other) {
     Geometry shared = shape(one).intersection(shape(other));
     if (shared.getArea() > 1e-6) {
@@ -48,7 +49,7 @@ class PlateTest {
     assertThat(other.overlaps(one)).isEqualTo(one.overlaps(other));
   }
 
-  @Property
+  @Property(seed = Chance.SEED)
   void crossingAgreesWithTheLibrary(@ForAll("plates") Plate plate, @ForAll("plates") Plate ends) {
     Spot from = ends.corners().get(0);
     Spot to = ends.corners().get(2);
