@@ -8,6 +8,7 @@ import pegbook.calc.bearing.Allowable;
 import pegbook.calc.footingloads.BasisLine;
 import pegbook.calc.footingloads.BasisLine.Known;
 import pegbook.packet.Packet;
+import pegbook.published.ExposureClass;
 
 /**
  * What the design rests on, once for the packet.
@@ -29,6 +30,7 @@ public record BasisPart(List<Row> rows) {
   static BasisPart of(Packet packet, Writing writing) {
     List<Row> rows = new ArrayList<>();
     packet.footingLoads().basis().forEach(line -> rows.add(row(line, writing)));
+    rows.add(frostClass(packet.concreteExposure().needed(), writing));
     rows.add(bearing(packet.bearing().allowable(), writing));
     return new BasisPart(List.copyOf(rows));
   }
@@ -51,6 +53,16 @@ public record BasisPart(List<Row> rows) {
       case TABLE ->
           texts.say("footings.basis.table", Map.of("source", sources.write(line.sources())));
     };
+  }
+
+  private static Row frostClass(ExposureClass needed, Writing writing) {
+    Texts texts = writing.texts();
+    String source = new Sources(texts).write(ExposureClass.SOURCE);
+    return new Row(
+        texts.say("footings.basis.frost-class"),
+        needed.name(),
+        texts.say("footings.basis.worked", Map.of("source", source)),
+        false);
   }
 
   private static Row bearing(Optional<Allowable> allowable, Writing writing) {

@@ -150,7 +150,7 @@ public record SitePlanSheet(
               say("site-plan.legend")),
           marking.map(PlanPicture::drawing),
           marking.map(picture -> caption("site-plan.marking.caption", picture)).orElse(""),
-          parts(plans),
+          plans.parts().stream().map(this::part).toList(),
           unnamed(plans.unnamed()),
           !figures.ties().isEmpty(),
           figures.ties().stream().map(this::tie).toList(),
@@ -177,17 +177,14 @@ public record SitePlanSheet(
           .say(key, Map.of("holes", writing.formats().count(packet.depthTargets().holes().size())));
     }
 
-    private List<PartFigure> parts(SitePlans plans) {
-      List<PartFigure> parts = new ArrayList<>();
-      for (int i = 0; i < plans.parts().size(); i++) {
-        PlanPicture picture = plans.parts().get(i);
-        Map<String, String> words =
-            Map.of("part", plans.letters().get(i), "scale", picture.scale().text());
-        parts.add(
-            new PartFigure(
-                picture.drawing(), writing.texts().say("site-plan.part.caption", words)));
-      }
-      return List.copyOf(parts);
+    private PartFigure part(SitePlans.Part part) {
+      return new PartFigure(
+          part.picture().drawing(),
+          writing
+              .texts()
+              .say(
+                  "site-plan.part.caption",
+                  Map.of("part", part.letter(), "scale", part.picture().scale().text())));
     }
 
     private String unnamed(List<String> names) {

@@ -14,11 +14,14 @@ import pegbook.sheet.WorkingsSheet.Row;
  * @param type class of the table's type: small where the numbers are long
  */
 record WorkingLayout(int share, boolean twice, String type) {
+  /** The most that numbers may take beside words; there heads may break. */
+  private static final int WIDEST = 58;
+
   /**
    * Shares in percent, the narrowest first: what the numbers do not need, the formula's words take,
    * and need fewer lines. Each has a class in the style sheet, as has what it leaves.
    */
-  private static final List<Integer> SHARES = List.of(34, 42, 50, 58);
+  private static final List<Integer> SHARES = List.of(34, 42, 50, WIDEST);
 
   private static final int ROWS_BESIDE = 12;
 
@@ -31,6 +34,9 @@ record WorkingLayout(int share, boolean twice, String type) {
 
   /** The same where long numbers stand in small type, two rows beside each other. */
   private static final double SMALL_ROOM_MM = 2.8;
+
+  /** Room left and right of words in their cell. */
+  private static final double WORD_ROOM_MM = 2.6;
 
   /**
    * Lays out rows of numbers.
@@ -45,7 +51,7 @@ record WorkingLayout(int share, boolean twice, String type) {
             : SHARES.stream()
                 .mapToInt(Integer::intValue)
                 .filter(share -> fits(rows, share, NORMAL_SIZE, ROOM_MM, writing))
-                .filter(share -> share == 58 || wordsFit(heads, rows, share, writing))
+                .filter(share -> share == WIDEST || wordsFit(heads, rows, share, writing))
                 .findFirst();
     if (beside.isPresent()) {
       return new WorkingLayout(beside.getAsInt(), false, "");
@@ -72,7 +78,9 @@ record WorkingLayout(int share, boolean twice, String type) {
   private static boolean wordsFit(List<String> heads, List<Row> rows, int share, Writing writing) {
     double columnMm = columnMm(rows, share, writing);
     return Stream.concat(heads.stream(), rows.stream().map(Row::subject))
-        .allMatch(words -> writing.lettering().widthMm(words, NORMAL_SIZE, true) + 2.6 <= columnMm);
+        .allMatch(
+            words ->
+                writing.lettering().widthMm(words, NORMAL_SIZE, true) + WORD_ROOM_MM <= columnMm);
   }
 
   private static double columnMm(List<Row> rows, int share, Writing writing) {

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pegbook.figures.Formula;
 import pegbook.figures.MarkRuns;
+import pegbook.figures.PlacedMark;
 import pegbook.figures.Symbol;
 import pegbook.figures.Working;
 import pegbook.packet.NumberedWorkings;
@@ -74,18 +74,20 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
   /** Words the packet's workings. */
   public static WorkingsSheet of(Packet packet, Writing writing) {
     List<Group> groups = new ArrayList<>();
+    List<String> marks = packet.placement().marks().stream().map(PlacedMark::id).toList();
     for (NumberedWorkings.Group group : packet.workings().groups()) {
-      List<Entry> entries = group.entries().stream().map(entry -> entry(entry, writing)).toList();
+      List<Entry> entries =
+          group.entries().stream().map(entry -> entry(entry, marks, writing)).toList();
       String heading = writing.texts().say("workings.group." + group.subject());
       groups.add(new Group(group.number(), heading, entries));
     }
     return new WorkingsSheet(writing.texts().say("workings.title"), List.copyOf(groups));
   }
 
-  private static Entry entry(NumberedWorkings.Entry entry, Writing writing) {
+  private static Entry entry(NumberedWorkings.Entry entry, List<String> marks, Writing writing) {
     Texts texts = writing.texts();
     Formula formula = entry.formula();
-    List<Row> all = rows(entry, texts);
+    List<Row> all = rows(entry, marks, texts);
     List<Integer> fixed = fixed(all);
     List<Row> rows = all.stream().map(row -> without(row, fixed)).toList();
     List<String> heads = others(formula.inputs(), fixed).stream().map(WorkingsSheet::head).toList();
@@ -166,7 +168,7 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
   }
 
   /** One row for all that have the same numbers. */
-  private static List<Row> rows(NumberedWorkings.Entry entry, Texts texts) {
+  private static List<Row> rows(NumberedWorkings.Entry entry, List<String> marks, Texts texts) {
     WorkedNumbers numbers = WorkedNumbers.of(entry.formula(), entry.workings());
     Map<List<String>, List<String>> subjects = new LinkedHashMap<>();
     for (Working working : entry.workings()) {
@@ -179,45 +181,27 @@ public record WorkingsSheet(String title, List<Group> groups) implements Sheet {
         (printed, names) ->
             rows.add(
                 new Row(
-                    subject(names, texts),
+                    subject(names, marks, texts),
                     List.copyOf(printed.subList(0, printed.size() - 1)),
                     printed.get(printed.size() - 1))));
     return List.copyOf(rows);
   }
 
-  private static String subject(List<String> names, Texts texts) {
+  /** Marks in the order of the plan, so that many are a few runs; anything else as it comes. */
+  private static List<String> inOrder(List<String> names, List<String> marks) {
+    return marks.containsAll(names)
+        ? names.stream().sorted(Comparator.comparingInt(marks::indexOf)).toList()
+        : names;
+  }
+
+  private static String subject(List<String> names, List<String> marks, Texts texts) {
     List<String> given =
         names.stream()
             .filter(name -> !name.isEmpty())
             .flatMap(name -> Stream.of(name.split(", ", -1)))
             .distinct()
             .toList();
-    List<String> named = inOrder(given);
+    List<String> named = inOrder(given, marks);
     return named.isEmpty() ? texts.say("workings.whole") : MarkRuns.brief(named);
-  }
-
-  private static final Pattern NUMBERED = Pattern.compile("([A-Za-z]+)([0-9]{1,6})");
-
-  /**
-   * Marks in the order of their numbers, so that many are a few runs; anything else as it comes.
-   */
-  private static List<String> inOrder(List<String> names) {
-    if (!names.stream().allMatch(name -> NUMBERED.matcher(name).matches())) {
-      return names;
-    }
-    return names.stream()
-        .sorted(
-            Comparator.comparing((String name) -> letters(name).equals("P"))
-                .thenComparing(WorkingsSheet::letters)
-                .thenComparingInt(WorkingsSheet::number))
-        .toList();
-  }
-
-  private static String letters(String name) {
-    return name.replaceAll("[0-9]", "");
-  }
-
-  private static int number(String name) {
-    return Integer.parseInt(name.replaceAll("[^0-9]", ""));
   }
 }

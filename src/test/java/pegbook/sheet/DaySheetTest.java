@@ -32,9 +32,6 @@ import pegbook.testing.TrialPacket;
 
 /** Day sheets, printed and read back; and the rows of the days of made-up jobs. */
 class DaySheetTest {
-  /** A day with more holes may need the back of the sheet. */
-  private static final int MOST_HOLES_ON_A_SIDE = 8;
-
   private static final PrintedJob DECK = PrintedJob.example("sky-deck");
   private static final PrintedJob HUT = PrintedJob.example("forest-hut");
 
@@ -306,16 +303,13 @@ class DaySheetTest {
 
   private static final Pattern BARS = Pattern.compile("(\\d+) ([A-Z]+)(?= \\+|$)");
 
-  /** One side of paper where it can be, nothing on it under 11 pt, its strip included. */
+  /** One side of paper, nothing on it under 11 pt, its strip included. */
   @ParameterizedTest
   @ValueSource(strings = {"sky-deck", "forest-hut", "hillside-deck", "smallest"})
   void aDayOfTheExamplesIsOneSideInLargeType(String example) {
-    List<WorkDay> days = packet(example).dayPlan().days();
-    List<PrintedDocument> sheets = PrintedJob.example(example).days();
-    for (int i = 0; i < days.size(); i++) {
-      int sides = days.get(i).holes().size() > MOST_HOLES_ON_A_SIDE ? 2 : 1;
-      assertThat(sheets.get(i).pages()).hasSizeLessThanOrEqualTo(sides);
-      assertThat(sheets.get(i).pages().get(0).runs()).allMatch(run -> run.size() >= 11);
+    for (PrintedDocument day : PrintedJob.example(example).days()) {
+      assertThat(day.pages()).hasSize(1);
+      assertThat(day.pages().get(0).runs()).allMatch(run -> run.size() >= 11);
     }
   }
 

@@ -14,6 +14,7 @@ import pegbook.calc.asmarked.AsMarked.Row;
 import pegbook.calc.asmarked.AsMarked.Suspect;
 import pegbook.calc.asmarked.AsMarked.Triangle;
 import pegbook.figures.Argument;
+import pegbook.figures.DistanceLimit;
 import pegbook.figures.Finding;
 import pegbook.published.Citation;
 
@@ -28,7 +29,7 @@ final class AsMarkedFindings {
   }
 
   private static Finding finding(Finding.Kind kind, String id) {
-    return Finding.of(kind, id, PLACE, Finding.Decider.CREW, AsMarkedFormulas.TESTING);
+    return Finding.of(kind, id, PLACE, Finding.Decider.CREW, DistanceLimit.TESTING);
   }
 
   private static Finding practice(Finding.Kind kind, String id) {

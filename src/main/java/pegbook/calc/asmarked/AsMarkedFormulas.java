@@ -2,6 +2,7 @@ package pegbook.calc.asmarked;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import pegbook.figures.DistanceLimit;
 import pegbook.figures.Formula;
 import pegbook.figures.Symbol;
 import pegbook.measure.Unit;
@@ -14,9 +15,6 @@ import pegbook.published.Citation;
  * @param unit the unit of every length
  */
 record AsMarkedFormulas(Unit unit) {
-  /** Testing for one error at a time, by how much the weighted sum of squares falls. */
-  static final Citation TESTING = new Citation("baarda-1968", "");
-
   private static final Citation COST = new Citation("akaike-1974", "");
 
   static AsMarkedFormulas in(UnitSystem units) {
@@ -25,17 +23,7 @@ record AsMarkedFormulas(Unit unit) {
 
   /** How much a good reading may differ from the plan. */
   Formula limit() {
-    return new Formula(
-        "as-marked.limit",
-        "L = k · √(s² + p²)",
-        List.of(
-            number("k", "limit-factor"),
-            length("s", "reading-deviation"),
-            length("p", "places-deviation")),
-        length("L", "difference-limit"),
-        TESTING,
-        "",
-        x -> x[0] * Math.sqrt(x[1] * x[1] + x[2] * x[2]));
+    return DistanceLimit.formula("as-marked.limit", unit);
   }
 
   /** What a supposition leaves unexplained. */
@@ -45,7 +33,7 @@ record AsMarkedFormulas(Unit unit) {
         "R = T − F",
         List.of(number("T", "squares-sum"), number("F", "squares-fall")),
         number("R", "squares-left"),
-        TESTING,
+        DistanceLimit.TESTING,
         x -> x[0] - x[1]);
   }
 

@@ -1,6 +1,7 @@
 package pegbook.calc.provingmarks;
 
 import java.util.List;
+import pegbook.figures.DistanceLimit;
 import pegbook.figures.Formula;
 import pegbook.figures.Symbol;
 import pegbook.geometry.network.Chances;
@@ -14,25 +15,13 @@ import pegbook.published.Citation;
  * @param unit the unit of every length
  */
 record ProvingMarksFormulas(Unit unit) {
-  private static final Citation TESTING = new Citation("baarda-1968", "");
-
   static ProvingMarksFormulas in(UnitSystem units) {
     return new ProvingMarksFormulas(units == UnitSystem.IMPERIAL ? Unit.INCH : Unit.MILLIMETRE);
   }
 
   /** How far a good distance between two marks may be off. */
   Formula limit() {
-    return new Formula(
-        "proving-marks.limit",
-        "L = k · √(s² + p²)",
-        List.of(
-            number("k", "limit-factor"),
-            length("s", "reading-deviation"),
-            length("p", "places-deviation")),
-        length("L", "difference-limit"),
-        TESTING,
-        "",
-        x -> x[0] * Math.sqrt(x[1] * x[1] + x[2] * x[2]));
+    return DistanceLimit.formula("proving-marks.limit", unit);
   }
 
   /** The limit that the tolerance holds down, as far as good marks bear it. */
@@ -61,7 +50,7 @@ record ProvingMarksFormulas(Unit unit) {
             length("s", "reading-deviation"),
             length("p", "places-deviation")),
         number("a", "proving-marks-alarm"),
-        TESTING,
+        DistanceLimit.TESTING,
         "",
         x -> Chances.normalBeyond(x[0] / Math.sqrt(x[1] * x[1] + x[2] * x[2])));
   }

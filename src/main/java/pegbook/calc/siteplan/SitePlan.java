@@ -71,8 +71,9 @@ public record SitePlan(
       Gap gap) {}
 
   /**
-   * A distance from a fixed thing to a mark; together they show a figure that is shifted, turned or
-   * mirrored as a whole, which distances between marks never do.
+   * A distance from a fixed thing to a mark of the baseline; together they show a figure that is
+   * shifted or turned as a whole, which distances between marks never do. Mirrored across its
+   * baseline it keeps them: the ties of the marks' proof show that.
    *
    * @param number 1 and so on, as the plan names it
    * @param fixed what it is taken from

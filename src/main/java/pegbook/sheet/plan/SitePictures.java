@@ -136,7 +136,12 @@ public final class SitePictures {
       site = marking.isPresent() ? site : site(descriptions.site(), parts);
       marking = marking(descriptions.marking(), parts);
     }
-    return new SitePlans(site, marking, parts);
+    return new SitePlans(
+        site,
+        marking,
+        parts.stream()
+            .map(part -> new SitePlans.Part(part.part().letter(), part.picture()))
+            .toList());
   }
 
   /**
