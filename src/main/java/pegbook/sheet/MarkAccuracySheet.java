@@ -25,6 +25,7 @@ import pegbook.sheet.plan.AccuracyPicture;
  * @param title the sheet's title
  * @param lead the worst mark, in one sentence
  * @param picture the ovals
+ * @param beside whether it stands beside what it means
  * @param caption how much larger than true they are
  * @param meaning what it means for the helper
  * @param rows the marks in the order of work
@@ -42,6 +43,7 @@ public record MarkAccuracySheet(
     String title,
     String lead,
     Drawing picture,
+    boolean beside,
     String caption,
     List<String> meaning,
     List<MarkRow> rows,
@@ -108,6 +110,7 @@ public record MarkAccuracySheet(
           words.say("mark-accuracy.title"),
           lead(),
           picture.drawing(),
+          PictureRoom.of(packet, words.writing()).beside(),
           caption(picture),
           meaning(),
           rows(),
@@ -159,7 +162,7 @@ public record MarkAccuracySheet(
           on,
           writing.formats().units(),
           writing.lettering(),
-          writing.page().widthMm(),
+          PictureRoom.of(packet, writing).widthMm(),
           MOST_HEIGHT_MM,
           times ->
               words.say(

@@ -17,6 +17,7 @@ import pegbook.sheet.plan.ProvingPicture;
  * @param ties distances from fixed things; often none
  * @param tiesWhy what they are for, or why there are none
  * @param picture the marks and the distances
+ * @param beside whether it stands beside what to do with a reading outside its limits
  * @param shown what was tried, line by line
  * @param basis what the limits rest on
  */
@@ -29,6 +30,7 @@ public record ProvingMarksSheet(
     List<TieRow> ties,
     String tiesWhy,
     Drawing picture,
+    boolean beside,
     List<String> shown,
     String basis)
     implements Sheet {
@@ -53,6 +55,7 @@ public record ProvingMarksSheet(
   /** Makes the sheet. */
   public static ProvingMarksSheet of(Packet packet, Writing writing) {
     ProvingMarks proving = packet.provingMarks();
+    PictureRoom room = PictureRoom.of(packet, writing);
     ProvingMarksWords words = new ProvingMarksWords(packet, proving, writing);
     return new ProvingMarksSheet(
         writing.texts().say("proving-marks.title"),
@@ -67,8 +70,9 @@ public record ProvingMarksSheet(
             proving,
             writing.texts().say("site-plan.north"),
             writing.lettering(),
-            writing.page().widthMm(),
+            room.widthMm(),
             writing.texts().say("proving-marks.picture")),
+        room.beside(),
         words.shown(),
         words.basis());
   }

@@ -25,8 +25,13 @@ import pegbook.sheet.plan.SwingSketch.Place;
 public record SwingSketchesSheet(String title, List<Pair> pairs) implements Sheet {
   private static final double GAP_MM = 3.2;
   private static final double MOST_HEIGHT_MM = 58;
-  private static final int ROWS = 4;
   private static final double BETWEEN_MM = 3.6;
+
+  /** What the sheet's heading takes, and the rows below it when they are more than three. */
+  private static final double HEADING_MM = 42;
+
+  private static final int FEW_ROWS = 3;
+  private static final int MANY_ROWS = 4;
 
   /** Two sketches side by side; the second may be missing. */
   public record Pair(List<Drawing> sketches) {
@@ -67,9 +72,14 @@ public record SwingSketchesSheet(String title, List<Pair> pairs) implements Shee
           content,
           writing.lettering(),
           page.widthMm() / 2 - GAP_MM,
-          Math.min(MOST_HEIGHT_MM, page.heightMm() / ROWS - BETWEEN_MM),
+          Math.min(MOST_HEIGHT_MM, (page.heightMm() - HEADING_MM) / rows() - BETWEEN_MM),
           "swing-sketch-" + order,
           describe(content));
+    }
+
+    /** As many sketches as fill the first page: two in a row, the baseline's counted. */
+    private int rows() {
+      return table.rows().size() + 1 <= 2 * FEW_ROWS ? FEW_ROWS : MANY_ROWS;
     }
 
     private String say(String key) {

@@ -24,6 +24,7 @@ import pegbook.sheet.plan.SwingPicture;
  * @param title the sheet's title
  * @param baseline where the baseline lies, how long it is, which way it points
  * @param swings how the tapes swing
+ * @param beside whether the picture stands beside the steps
  * @param first the baseline's first mark, over its column
  * @param second the baseline's second mark
  * @param rows the marks in the order of work
@@ -37,6 +38,7 @@ public record TapeTableSheet(
     String title,
     String baseline,
     Drawing swings,
+    boolean beside,
     String first,
     String second,
     List<MarkRow> rows,
@@ -92,10 +94,12 @@ public record TapeTableSheet(
   private record Maker(Packet packet, TapeTable table, Writing writing) {
     TapeTableSheet sheet() {
       TapeTable.Baseline line = table.baseline();
+      PictureRoom room = PictureRoom.of(packet, writing);
       return new TapeTableSheet(
           say("tape-table.title"),
           baseline(),
-          swings(),
+          swings(room),
+          room.beside(),
           writing.texts().say("tape-table.column.tape", Map.of("mark", line.first())),
           writing.texts().say("tape-table.column.tape", Map.of("mark", line.second())),
           table.rows().stream().map(this::row).toList(),
@@ -131,7 +135,7 @@ public record TapeTableSheet(
                   "azimuth", writing.formats().angle(line.azimuth())));
     }
 
-    private Drawing swings() {
+    private Drawing swings(PictureRoom room) {
       TapeTable.Baseline line = table.baseline();
       SwingPicture.Words words =
           new SwingPicture.Words(
@@ -143,7 +147,7 @@ public record TapeTableSheet(
           table,
           words,
           writing.lettering(),
-          writing.page().widthMm(),
+          room.widthMm(),
           heights(),
           "tape-table-swings",
           writing.texts().say("tape-table.picture", ends()));

@@ -37,9 +37,14 @@ import pegbook.sheet.drawing.Spot;
  * @param times how many times larger than the figure the ovals are
  */
 public record AccuracyPicture(Drawing drawing, int times) {
-  private static final double MARGIN_MM = 16;
+  private static final double MARGIN_MM = 14;
   private static final double LEAST_HEIGHT_MM = 66;
+
+  /** Room for a line of the key above the picture; two lines where the picture is narrow. */
   private static final double FOOT_MM = 9;
+
+  private static final double NARROW_MM = 130;
+  private static final double LINE_MM = 6;
   private static final double DOT_MM = 0.6;
   private static final double SIZE = 8;
   private static final int PARTS = 48;
@@ -81,7 +86,8 @@ public record AccuracyPicture(Drawing drawing, int times) {
     }
 
     void draw(Words words) {
-      NorthArrow.draw(canvas, new Spot(NorthArrow.WIDTH_MM / 2, FOOT_MM + 2), words.north());
+      double below = footMm(canvas.widthMm()) + 2;
+      NorthArrow.draw(canvas, new Spot(NorthArrow.WIDTH_MM / 2, below), words.north());
       foot(words);
       floor();
       canvas.line(spot(accuracy.asked().first()), spot(accuracy.asked().second()), BASELINE);
@@ -145,7 +151,8 @@ public record AccuracyPicture(Drawing drawing, int times) {
       canvas.line(Spots.shifted(from, 0, -1.2), Spots.shifted(from, 0, 1.2), Pen.MEDIUM);
       canvas.line(Spots.shifted(to, 0, -1.2), Spots.shifted(to, 0, 1.2), Pen.MEDIUM);
       write(Spots.shifted(to, 2, 0), words.bar().apply(bar));
-      Spot sample = new Spot(canvas.widthMm() / 2, 3);
+      boolean narrow = canvas.widthMm() < NARROW_MM;
+      Spot sample = narrow ? new Spot(11, 3 + LINE_MM) : new Spot(canvas.widthMm() / 2, 3);
       canvas.line(Spots.shifted(sample, -9, 0), Spots.shifted(sample, 0, 0), TOLERANCE);
       write(Spots.shifted(sample, 2, 0), words.tolerance());
     }
@@ -183,22 +190,27 @@ public record AccuracyPicture(Drawing drawing, int times) {
       double mostMm,
       Function<Integer, String> description) {
     Extent extent = Extent.of(placement.outline().corners()).with(marks(placement));
-    double wide = widthMm - 2 * (NorthArrow.WIDTH_MM + MARGIN_MM);
-    double high = mostMm - 2 * MARGIN_MM - FOOT_MM;
+    double foot = footMm(widthMm);
+    double wide = widthMm - 2 * MARGIN_MM;
+    double high = mostMm - 2 * MARGIN_MM - foot;
     double ratio =
         Math.max(extent.widthMetres() * 1000 / wide, extent.heightMetres() * 1000 / high);
     DrawingScale scale =
         new DrawingScale(units, Length.ofMillimetres(1), Length.ofMillimetres(ratio));
     double shown = scale.millimetres(new Length(extent.heightMetres()));
-    double height = Math.max(LEAST_HEIGHT_MM, shown + 2 * MARGIN_MM + FOOT_MM);
+    double height = Math.max(LEAST_HEIGHT_MM, shown + 2 * MARGIN_MM + foot);
     Canvas canvas = new Canvas(widthMm, Math.min(mostMm, height), lettering);
-    Spot middle = new Spot(canvas.widthMm() / 2, (canvas.heightMm() + FOOT_MM) / 2);
+    Spot middle = new Spot(canvas.widthMm() / 2, (canvas.heightMm() + foot) / 2);
     PlanFrame frame = new PlanFrame(extent.centre(), middle, scale);
     double times = times(placement, accuracy, frame);
     new Painter(placement, accuracy, canvas, frame, times).draw(words);
     int whole = (int) Math.round(times);
     return new AccuracyPicture(
         canvas.drawing("mark-accuracy-picture", description.apply(whole)), whole);
+  }
+
+  private static double footMm(double widthMm) {
+    return widthMm < NARROW_MM ? FOOT_MM + LINE_MM : FOOT_MM;
   }
 
   /** Whether a mark's oval is drawn. */

@@ -24,7 +24,7 @@ import pegbook.sheet.drawing.Spot;
  * measured.
  */
 public final class ProvingPicture {
-  private static final double MARGIN_MM = 9;
+  private static final double MARGIN_MM = 11;
   private static final double LEAST_HEIGHT_MM = 48;
   private static final double MOST_HEIGHT_MM = 80;
   private static final double DOT_MM = 0.9;
@@ -42,7 +42,7 @@ public final class ProvingPicture {
       double widthMm,
       String description) {
     Extent extent = Extent.of(placement.marks().stream().map(PlacedMark::at).toList());
-    double width = widthMm - 2 * (NorthArrow.WIDTH_MM + MARGIN_MM);
+    double width = widthMm - 2 * MARGIN_MM;
     double height = MOST_HEIGHT_MM - 2 * MARGIN_MM;
     double ratio =
         Math.max(extent.widthMetres() * 1000 / width, extent.heightMetres() * 1000 / height);

@@ -91,8 +91,7 @@ public final class SwingPicture {
   private static SwingPicture of(
       Placement placement, TapeTable table, Lettering lettering, double widthMm, double most) {
     Extent extent = Extent.of(placement.marks().stream().map(PlacedMark::at).toList());
-    double room = NorthArrow.WIDTH_MM + MARGIN_MM;
-    DrawingScale scale = sketchScale(extent, widthMm - 2 * room, most - 2 * MARGIN_MM);
+    DrawingScale scale = sketchScale(extent, widthMm - 2 * MARGIN_MM, most - 2 * MARGIN_MM);
     double shown = scale.millimetres(new Length(extent.heightMetres()));
     double height = Math.max(LEAST_HEIGHT_MM, Math.min(most, shown + 2 * MARGIN_MM));
     Canvas canvas = new Canvas(widthMm, height, lettering);
