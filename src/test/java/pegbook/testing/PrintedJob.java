@@ -22,7 +22,7 @@ import pegbook.Main;
  * @param packet folder of what was printed
  */
 public record PrintedJob(Path packet) {
-  private static final Path FOLDER = Path.of("target", "printed-jobs");
+  private static final Path FOLDER = WorkFolder.of("printed-jobs");
   private static final Map<Path, PrintedDocument> READ = new ConcurrentHashMap<>();
   private static final Map<String, PrintedJob> PRINTED = new ConcurrentHashMap<>();
 

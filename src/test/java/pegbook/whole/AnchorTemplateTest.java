@@ -12,11 +12,12 @@ import pegbook.testing.PdfReader;
 import pegbook.testing.Position;
 import pegbook.testing.PrintedPage;
 import pegbook.testing.TextRun;
+import pegbook.testing.WorkFolder;
 
 /** Templates for bolts, read back from the printed binder with a ruler. */
 class AnchorTemplateTest {
   private static final double MM = 0.05;
-  private static final Path FOLDER = Path.of("target", "whole", "templates");
+  private static final Path FOLDER = WorkFolder.of("templates");
 
   @BeforeAll
   static void print() {

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -25,6 +26,9 @@ import pegbook.testing.Rules;
 class GeneratedJobsTest {
   /** One packet in so many is also held against the standards, which takes longer. */
   private static final int EVERY = 10;
+
+  /** The documents that are held against them: day sheets are alike, so one a packet. */
+  private static final Set<String> KINDS = Set.of("binder.pdf", "review.pdf", "day-1.pdf");
 
   private static final Path INPUT = Path.of("target", "whole", "made-up", "input");
   private static final Path OUTPUT = Path.of("target", "whole", "made-up", "output");
@@ -55,6 +59,7 @@ class GeneratedJobsTest {
             IntStream.range(0, JobMaker.ROUND).filter(number -> number % EVERY == 0),
             document ->
                 Stream.of(PDFAFlavour.PDFUA_1, PDFAFlavour.PDFA_2_A)
+                    .filter(standard -> KINDS.contains(document.getFileName().toString()))
                     .flatMap(
                         standard ->
                             PdfChecks.breaches(Printing.bytes(document), standard).stream()

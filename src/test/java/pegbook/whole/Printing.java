@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import pegbook.Main;
+import pegbook.testing.WorkFolder;
 
 /** Prints jobs as the command line does, and keeps what was printed. */
 final class Printing {
@@ -72,7 +73,7 @@ final class Printing {
 
   private static Path printExamples() {
     try {
-      Path folder = Files.createDirectories(Path.of("target", "whole", "examples"));
+      Path folder = Files.createDirectories(WorkFolder.of("examples"));
       Said said = run("print", INPUT.toString(), "--output", folder.toString());
       if (said.code() != 0) {
         throw new IllegalStateException(said.err());
