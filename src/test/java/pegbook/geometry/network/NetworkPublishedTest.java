@@ -1,9 +1,17 @@
 package pegbook.geometry.network;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,6 +20,17 @@ import pegbook.published.Table;
 
 /** Adjusts the published networks and holds them to their last printed digit. */
 class NetworkPublishedTest {
+  /** The worst difference of each network and column, in units of the last printed digit. */
+  private static final Map<String, Double> WORST = new TreeMap<>();
+
+  @AfterAll
+  static void write() throws IOException {
+    StringBuilder table = new StringBuilder();
+    WORST.forEach(
+        (where, units) -> table.append(String.format(Locale.ROOT, "%s %.3f%n", where, units)));
+    Files.writeString(Path.of("target", "published-networks.txt"), table, UTF_8);
+  }
+
   static List<String> networks() {
     return PublishedNetworks.names();
   }
@@ -28,6 +47,10 @@ class NetworkPublishedTest {
     assertThat(computed)
         .as("%s of %s", column, row.cells())
         .isCloseTo(row.number(column), within(0.5 * unit + 1e-9));
+    if (row.cells().containsKey("network") && !text.isEmpty()) {
+      double units = Math.abs(computed - row.number(column)) / unit;
+      WORST.merge(row.text("network") + " " + column, units, Math::max);
+    }
   }
 
   @ParameterizedTest
