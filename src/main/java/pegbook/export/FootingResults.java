@@ -1,6 +1,7 @@
 package pegbook.export;
 
 import pegbook.calc.bearing.Bearing;
+import pegbook.calc.footingloads.BasisLine;
 import pegbook.calc.footingloads.FootingLoads;
 import pegbook.figures.CombinedLoad;
 import pegbook.figures.SupportLoad;
@@ -17,7 +18,14 @@ final class FootingResults {
         .quantity("livePascals", loads.pressures().live().value())
         .flag("liveGiven", loads.pressures().live().given())
         .quantity("snowPascals", loads.pressures().snow())
-        .list("supports", loads.loads(), FootingResults::load);
+        .list("supports", loads.loads(), FootingResults::load)
+        .list("basis", loads.basis(), FootingResults::basis);
+  }
+
+  private static void basis(JsonFigures json, BasisLine line) {
+    json.text("item", line.item()).text("known", line.known().name());
+    line.value().ifPresent(value -> ResultsJson.argument(json, "taken", value));
+    line.from().ifPresent(from -> json.text("from", from));
   }
 
   private static void load(JsonFigures json, CombinedLoad load) {

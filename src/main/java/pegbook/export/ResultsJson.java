@@ -124,7 +124,7 @@ public final class ResultsJson {
         .list("sources", finding.citations(), ResultsJson::source);
   }
 
-  private static void argument(JsonFigures json, String name, Argument argument) {
+  static void argument(JsonFigures json, String name, Argument argument) {
     if (argument instanceof Argument.Measured measured) {
       json.quantity(name, measured.quantity());
     } else if (argument instanceof Argument.Whole whole) {

@@ -11,7 +11,8 @@ import pegbook.measure.Length;
  *
  * @param soil class of soil at the depth of the footings
  * @param digging how hard it digs
- * @param water depth of ground water below the ground
+ * @param water where ground water stands
+ * @param unitWeight what the soil weighs, where the job says so
  * @param allowablePressure what the soil may carry
  * @param frost the authority's frost depth
  * @param freezing how much frost the air brings, where the job says so
@@ -23,7 +24,8 @@ import pegbook.measure.Length;
 public record Ground(
     Soil soil,
     Digging digging,
-    Optional<Length> water,
+    Optional<Water> water,
+    Optional<UnitWeight> unitWeight,
     Optional<AllowablePressure> allowablePressure,
     Optional<Frost> frost,
     Optional<AirFreezingIndex> freezing,
@@ -32,5 +34,10 @@ public record Ground(
     Optional<GroundStiffness> stiffness) {
   public Ground {
     levels = Collections.unmodifiableMap(new LinkedHashMap<>(levels));
+  }
+
+  /** Depth of ground water below the ground, where known. */
+  public Optional<Length> waterDepth() {
+    return water.map(Water::depth);
   }
 }

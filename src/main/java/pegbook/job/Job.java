@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param piers the isolated footings that carry instruments
  * @param floor what the supports carry, where given
  * @param wind what wind lifts, where given
+ * @param design what it is designed for, as far as somebody said
  * @param crew who works, how long, on which days
  * @param plan what the days must reckon with
  * @param tools what the crew digs with
@@ -38,6 +39,7 @@ public record Job(
     List<Pier> piers,
     Optional<Floor> floor,
     Optional<Wind> wind,
+    Design design,
     Crew crew,
     Plan plan,
     List<Tool> tools,

@@ -13,7 +13,11 @@ import pegbook.job.Digging;
 import pegbook.job.Frost;
 import pegbook.job.Ground;
 import pegbook.job.Soil;
+import pegbook.job.UnitWeight;
+import pegbook.job.Water;
+import pegbook.measure.Density;
 import pegbook.measure.Length;
+import pegbook.measure.Notation;
 import pegbook.measure.Pressure;
 
 /** The ground: soil, digging, bearing, frost, levels. */
@@ -62,8 +66,31 @@ final class GroundKeys {
   static final Key<Soil> SOIL = Key.required("soil", ChoiceValue.of(Soil.class), "\"sandy clay\"");
   static final Key<Digging> DIGGING =
       Key.orElse("digging", ChoiceValue.of(Digging.class), "\"ordinary\"", COMMON_PRACTICE);
-  static final Key<Length> WATER =
-      Key.free("water", Values.length("0 ft", "200 ft", "0 m", "60 m"));
+  static final Key<Length> WATER_DEPTH =
+      Key.required("depth", Values.length("0 ft", "200 ft", "0 m", "60 m"), "\"9 ft\"");
+  static final Key<String> WATER_FROM = Key.free("from", Values.NAME);
+  static final Key<Water> WATER =
+      Key.free(
+          "water",
+          new ShortForm<>(
+              WATER_DEPTH,
+              new SectionValue<>(
+                  List.of(WATER_DEPTH, WATER_FROM),
+                  fields -> new Water(fields.get(WATER_DEPTH), fields.find(WATER_FROM)))));
+  static final Key<Density> WEIGHT =
+      Key.required(
+          "value",
+          new QuantityValue<>(
+              Notation.DENSITIES, new Range("60 pcf", "175 pcf", "960 kg/m3", "2800 kg/m3")),
+          "\"115 pcf\"");
+  static final Key<String> WEIGHT_FROM =
+      Key.required("from", Values.NAME, "\"report on the soil, page 3\"");
+  static final Key<UnitWeight> UNIT_WEIGHT =
+      Key.free(
+          "unitWeight",
+          new SectionValue<>(
+              List.of(WEIGHT, WEIGHT_FROM),
+              fields -> new UnitWeight(fields.get(WEIGHT), fields.get(WEIGHT_FROM))));
   static final Key<AllowablePressure> ALLOWABLE_PRESSURE = Key.free("allowablePressure", PRESSURE);
   static final Key<Frost> FROST = Key.free("frost", FROST_PART);
   static final Key<Benchmark> BENCHMARK = Key.free("benchmark", BENCHMARK_PART);
@@ -75,6 +102,7 @@ final class GroundKeys {
               SOIL,
               DIGGING,
               WATER,
+              UNIT_WEIGHT,
               ALLOWABLE_PRESSURE,
               FROST,
               FreezingKeys.INDEX,
@@ -99,6 +127,7 @@ final class GroundKeys {
         fields.get(SOIL),
         fields.get(DIGGING),
         fields.find(WATER),
+        fields.find(UNIT_WEIGHT),
         fields.find(ALLOWABLE_PRESSURE),
         fields.find(FROST),
         fields.find(FreezingKeys.INDEX),

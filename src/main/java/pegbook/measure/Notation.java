@@ -146,6 +146,17 @@ public final class Notation {
           List.of(),
           List.of("m/s", "ft/s"));
 
+  /** Wind is told in other units than waves in the ground. */
+  public static final QuantityNotation<Speed> WIND_SPEEDS =
+      new QuantityNotation<>(
+          SPEED,
+          List.of(
+              unit("mph", Speed::ofMilesPerHour, "mph", "miles per hour"),
+              unit("m/s", Speed::new, "m/s", "m/sec"),
+              unit("km/h", kmh -> new Speed(kmh / 3.6), "km/h", "kph")),
+          List.of(),
+          List.of("m/s", "mph"));
+
   /** Without its base such an index says nothing: both units name it. */
   public static final QuantityNotation<FreezingIndex> FREEZING_INDICES =
       new QuantityNotation<>(
@@ -176,6 +187,7 @@ public final class Notation {
           RATIOS,
           DURATIONS,
           SPEEDS,
+          WIND_SPEEDS,
           FREEZING_INDICES);
 
   private Notation() {}

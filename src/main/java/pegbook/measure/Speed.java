@@ -17,6 +17,11 @@ public record Speed(double metresPerSecond) implements Comparable<Speed>, Quanti
     return new Speed(feetPerSecond * 0.3048);
   }
 
+  /** From miles per hour. */
+  public static Speed ofMilesPerHour(double milesPerHour) {
+    return new Speed(milesPerHour * 1609.344 / 3600);
+  }
+
   @Override
   public double si() {
     return metresPerSecond;

@@ -47,6 +47,7 @@ public enum Unit {
   MIL("mil", 0.0000254),
   METRE_PER_SECOND("m/s", 1),
   FOOT_PER_SECOND("ft/s", 0.3048),
+  MILE_PER_HOUR("mph", 1609.344 / 3600),
   HERTZ("Hz", 1),
   ARC_SECOND("arcsec", Math.PI / 648000),
   DEGREE("°", Math.PI / 180),

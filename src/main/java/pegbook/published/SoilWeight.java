@@ -1,6 +1,7 @@
 package pegbook.published;
 
 import java.util.List;
+import java.util.Optional;
 import pegbook.measure.Density;
 
 /**
@@ -29,6 +30,13 @@ public record SoilWeight(String soil, Density bank, Citation citation) {
         .filter(row -> row.soil.equals(soil))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("soil_weights has no soil " + soil));
+  }
+
+  /** The row of a name, or what a job says in its place. */
+  public static SoilWeight find(String soil, Optional<Density> given) {
+    return given
+        .map(weight -> new SoilWeight(soil, weight, Citation.COMMON_PRACTICE))
+        .orElseGet(() -> find(soil));
   }
 
   private static SoilWeight of(Table.Row row) {

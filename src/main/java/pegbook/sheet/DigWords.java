@@ -187,14 +187,24 @@ record DigWords(Packet packet, Writing writing) {
             "basis.loads",
             Map.of("working", packet.workings().numberOf("dig-schedule.total-loads").orElse(""))));
     DugSoil soil = schedule().soil();
-    basis.add(
-        sourced("weight", formats().density(soil.bank()), "weight", soil.weight().citation()));
-    basis.add(texts().say("dig-schedule.basis.wet"));
+    basis.addAll(weight(soil));
     basis.addAll(times());
     basis.add(
         sourced("repose", formats().roundAngle(soil.angle()), "angle", soil.repose().citation()));
     basis.add(texts().say("dig-schedule.basis.tools"));
     return basis;
+  }
+
+  /** What soil weighs; how much more it weighs when wet counts on a dry weight only. */
+  private List<String> weight(DugSoil soil) {
+    String weight = formats().density(soil.bank());
+    return soil.weightFrom()
+        .map(from -> List.of(say("basis.weight-job", Map.of("weight", weight, "from", from))))
+        .orElseGet(
+            () ->
+                List.of(
+                    sourced("weight", weight, "weight", soil.weight().citation()),
+                    texts().say("dig-schedule.basis.wet")));
   }
 
   private String swell() {

@@ -22,6 +22,7 @@ import pegbook.measure.Money;
 import pegbook.measure.NumberNotation;
 import pegbook.measure.Pressure;
 import pegbook.measure.Quantity;
+import pegbook.measure.Speed;
 import pegbook.measure.TapeDivision;
 import pegbook.measure.Temperature;
 import pegbook.measure.Unit;
@@ -117,6 +118,11 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
   public String density(Density density) {
     return NumberNotation.write(
         density, imperial() ? Unit.POUND_PER_CUBIC_FOOT : Unit.KILOGRAM_PER_CUBIC_METRE);
+  }
+
+  /** A speed of wind. */
+  public String windSpeed(Speed speed) {
+    return NumberNotation.write(speed, imperial() ? Unit.MILE_PER_HOUR : Unit.METRE_PER_SECOND);
   }
 
   /** A temperature of the air to the whole degree; a threshold met in between is set down. */
@@ -247,6 +253,9 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
     }
     if (quantity instanceof Density density) {
       return density(density);
+    }
+    if (quantity instanceof Speed speed) {
+      return windSpeed(speed);
     }
     if (quantity instanceof Temperature temperature) {
       return temperature(temperature);

@@ -83,6 +83,7 @@ class UnitFactorsTest {
           Map.entry(Unit.MIL, INCH.divide(1000)),
           Map.entry(Unit.METRE_PER_SECOND, Units.METRE_PER_SECOND),
           Map.entry(Unit.FOOT_PER_SECOND, FOOT.divide(Units.SECOND)),
+          Map.entry(Unit.MILE_PER_HOUR, FOOT.multiply(5280).divide(Units.HOUR)),
           Map.entry(Unit.HERTZ, Units.HERTZ),
           Map.entry(Unit.ARC_SECOND, Units.RADIAN.multiply(Math.PI).divide(180 * 3600)),
           Map.entry(Unit.DEGREE, Units.RADIAN.multiply(Math.PI).divide(180)),
@@ -156,6 +157,12 @@ class UnitFactorsTest {
             COMPOSED.get(Unit.DEGREE).divide(60)),
         read(Notation.RATIOS.read("1 %").taken().orElseThrow(), Units.PERCENT),
         read(Notation.SPEEDS.read("1 ft/s").taken().orElseThrow(), FOOT.divide(Units.SECOND)),
+        read(
+            Notation.WIND_SPEEDS.read("1 mph").taken().orElseThrow(),
+            FOOT.multiply(5280).divide(Units.HOUR)),
+        read(
+            Notation.WIND_SPEEDS.read("3.6 km/h").taken().orElseThrow(),
+            Units.METRE.divide(Units.SECOND)),
         read(Notation.SPEEDS.read("1 m/s").taken().orElseThrow(), Units.METRE.divide(Units.SECOND)),
         read(Notation.DURATIONS.read("1 h").taken().orElseThrow(), Units.HOUR),
         read(Notation.DURATIONS.read("1 min").taken().orElseThrow(), Units.MINUTE));

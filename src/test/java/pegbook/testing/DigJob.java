@@ -17,6 +17,7 @@ import pegbook.geometry.Point;
 import pegbook.geometry.Polygon;
 import pegbook.job.Concrete;
 import pegbook.job.Crew;
+import pegbook.job.Design;
 import pegbook.job.Digging;
 import pegbook.job.Feature;
 import pegbook.job.Field;
@@ -38,6 +39,7 @@ import pegbook.job.Stock;
 import pegbook.job.Supports;
 import pegbook.job.Tool;
 import pegbook.job.UtilityMarking;
+import pegbook.job.Water;
 import pegbook.measure.Angle;
 import pegbook.measure.Duration;
 import pegbook.measure.Force;
@@ -145,7 +147,8 @@ public final class DigJob {
         new Ground(
             soil,
             digging,
-            water,
+            water.map(depth -> new Water(depth, Optional.empty())),
+            Optional.empty(),
             Optional.empty(),
             frost,
             Optional.empty(),
@@ -164,6 +167,7 @@ public final class DigJob {
         piers,
         floor,
         Optional.empty(),
+        Design.UNKNOWN,
         new Crew(2, new Duration(6), Optional.empty(), new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
         plan,
         tools,

@@ -131,6 +131,7 @@ public final class FillJob {
         plain.piers(),
         plain.floor(),
         plain.wind(),
+        plain.design(),
         new Crew(people, hoursPerDay, start, new TreeSet<>(workDays)),
         plan,
         plain.tools(),

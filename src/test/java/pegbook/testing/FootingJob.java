@@ -24,6 +24,7 @@ public final class FootingJob {
   public String piers = "[]";
   public String floor = "{ \"live\": \"40 psf\", \"dead\": \"10 psf\" }";
   public String features = "[]";
+  public String design = "{}";
 
   /** A rectangle with a grid of supports. */
   public static String rectangle(String length, String width, int columns, int rows) {
@@ -38,9 +39,10 @@ public final class FootingJob {
     return """
     { "title": "Trial", "units": "%s", "ground": { %s }, "site": { "features": %s },
       "layout": { "outline": %s, "centreToFirstMark": "%s", "supportInset": "%s" },
-      "supports": %s, "piers": %s, "floor": %s }
+      "supports": %s, "piers": %s, "floor": %s, "design": %s }
     """
-        .formatted(units, ground, features, outline, azimuth, inset, supports, piers, floor);
+        .formatted(
+            units, ground, features, outline, azimuth, inset, supports, piers, floor, design);
   }
 
   /**

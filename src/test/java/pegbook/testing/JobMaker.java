@@ -66,6 +66,7 @@ public final class JobMaker {
     ground.ground(marks, outline.reach(), fall());
     ground.freezing(number);
     ground.uplift(number);
+    new MadeDesign(job, number, imperial).design();
     new MadeSite(job, chance, written, imperial).place().site(outline.reach()).work();
     new MadeStock(job, number, imperial).stock();
     return job;

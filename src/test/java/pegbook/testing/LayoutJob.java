@@ -12,6 +12,7 @@ import pegbook.geometry.Polygon;
 import pegbook.job.Benchmark;
 import pegbook.job.Concrete;
 import pegbook.job.Crew;
+import pegbook.job.Design;
 import pegbook.job.Digging;
 import pegbook.job.Feature;
 import pegbook.job.Field;
@@ -133,6 +134,7 @@ public final class LayoutJob {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             benchmark,
             levels,
             Optional.empty()),
@@ -154,6 +156,7 @@ public final class LayoutJob {
         piers,
         Optional.empty(),
         Optional.empty(),
+        Design.UNKNOWN,
         new Crew(2, new Duration(6), Optional.empty(), new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
         Plan.PLAIN,
         List.of(),

@@ -13,6 +13,7 @@ import pegbook.geometry.Point;
 import pegbook.job.AllowablePressure;
 import pegbook.job.Concrete;
 import pegbook.job.Crew;
+import pegbook.job.Design;
 import pegbook.job.Digging;
 import pegbook.job.Feature;
 import pegbook.job.Field;
@@ -32,6 +33,7 @@ import pegbook.job.Steel;
 import pegbook.job.Supports;
 import pegbook.job.Tool;
 import pegbook.job.UtilityMarking;
+import pegbook.job.Water;
 import pegbook.measure.Angle;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
@@ -120,7 +122,8 @@ public final class SiteJob {
         new Ground(
             soil,
             digging,
-            water,
+            water.map(depth -> new Water(depth, Optional.empty())),
+            Optional.empty(),
             pressure,
             Optional.empty(),
             Optional.empty(),
@@ -132,6 +135,7 @@ public final class SiteJob {
         List.of(),
         floor,
         Optional.empty(),
+        Design.UNKNOWN,
         new Crew(people, new Duration(6), start, new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
         Plan.PLAIN,
         tools.stream().map(SiteJob::tool).toList(),

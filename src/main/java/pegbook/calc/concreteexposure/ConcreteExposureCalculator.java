@@ -122,7 +122,7 @@ public final class ConcreteExposureCalculator {
     if (!hole.top().isMoreThan(Length.ZERO)) {
       return Wetness.SOAKED;
     }
-    Optional<Length> water = job.ground().water();
+    Optional<Length> water = job.ground().waterDepth();
     if (water.isEmpty()) {
       return Wetness.NOT_SAID;
     }

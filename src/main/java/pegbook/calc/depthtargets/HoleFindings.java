@@ -20,7 +20,7 @@ final class HoleFindings {
 
   static List<Finding> of(Job job, List<Hole> holes) {
     List<Finding> findings = new ArrayList<>();
-    job.ground().water().flatMap(water -> wet(water, holes)).ifPresent(findings::add);
+    job.ground().waterDepth().flatMap(water -> wet(water, holes)).ifPresent(findings::add);
     for (Feature feature : job.site().features()) {
       if (feature.shape() instanceof Feature.Shape.Block block) {
         near(feature, block, holes).ifPresent(findings::add);

@@ -1,7 +1,9 @@
 package pegbook.calc.digschedule;
 
+import java.util.Optional;
 import pegbook.job.Job;
 import pegbook.job.Soil;
+import pegbook.job.UnitWeight;
 import pegbook.measure.Angle;
 import pegbook.measure.Density;
 import pegbook.measure.Mass;
@@ -19,7 +21,8 @@ import pegbook.published.SwellFactor;
  * @param swell how much more room it takes loose
  * @param swellSource where the swell is from; empty locator and common practice when from the job
  * @param swellFromJob true when the job gives the swell
- * @param weight mass over volume in the ground, dry, with its source
+ * @param weight mass over volume in the ground, with its source; dry where from a table
+ * @param weightFrom whose figure the weight is, where the job gives it
  * @param repose slope of a heap, with its source
  * @param cart loose volume of a cart load
  */
@@ -29,6 +32,7 @@ public record DugSoil(
     Citation swellSource,
     boolean swellFromJob,
     SoilWeight weight,
+    Optional<String> weightFrom,
     ReposeAngle repose,
     Volume cart) {
 
@@ -42,7 +46,8 @@ public record DugSoil(
         job.spoil().swell().orElse(factor.swell()),
         given ? Citation.COMMON_PRACTICE : factor.citation(),
         given,
-        SoilWeight.find(row(soil)),
+        SoilWeight.find(row(soil), job.ground().unitWeight().map(UnitWeight::value)),
+        job.ground().unitWeight().map(UnitWeight::from),
         ReposeAngle.find(row(soil)),
         job.spoil().cart());
   }
@@ -55,7 +60,7 @@ public record DugSoil(
     return weight.bank();
   }
 
-  /** Mass of a full cart load, dry. */
+  /** Mass of a full cart load, of soil as it weighs in the ground. */
   public Mass cartLoad() {
     return new Mass(cart.cubicMetres() * bank().kilogramsPerCubicMetre() / (1 + swell.fraction()));
   }

@@ -41,6 +41,10 @@ public record BasisLine(
     return new BasisLine(item, Known.JOB, Optional.of(value), Optional.empty(), List.of());
   }
 
+  static BasisLine job(String item, Argument value, String from) {
+    return new BasisLine(item, Known.JOB, Optional.of(value), Optional.of(from), List.of());
+  }
+
   static BasisLine notGiven(String item) {
     return new BasisLine(item, Known.NOT_GIVEN, Optional.empty(), Optional.empty(), List.of());
   }

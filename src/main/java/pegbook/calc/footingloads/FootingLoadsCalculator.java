@@ -87,7 +87,7 @@ public final class FootingLoadsCalculator {
         pressures,
         loads,
         basis,
-        FootingLoadsFindings.of(job, placement, pressures),
+        FootingLoadsFindings.of(job, placement, pressures, basis),
         workings);
   }
 

@@ -11,6 +11,7 @@ import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
 import pegbook.figures.Placement;
 import pegbook.geometry.Gap;
+import pegbook.job.Design;
 import pegbook.job.Feature;
 import pegbook.job.Floor;
 import pegbook.job.Job;
@@ -25,7 +26,8 @@ final class FootingLoadsFindings {
 
   private FootingLoadsFindings() {}
 
-  static List<Finding> of(Job job, Placement placement, Pressures pressures) {
+  static List<Finding> of(
+      Job job, Placement placement, Pressures pressures, List<BasisLine> basis) {
     List<Finding> findings = new ArrayList<>();
     assumed(pressures.live(), "live-load-assumed", "floor.live").ifPresent(findings::add);
     assumed(pressures.dead(), "dead-load-assumed", "floor.dead").ifPresent(findings::add);
@@ -37,7 +39,20 @@ final class FootingLoadsFindings {
     if (job.floor().filter(floor -> floor.use() == Floor.Use.HUT).isPresent()) {
       findings.add(ask("hut-above-floor", "floor", Decider.ENGINEER));
     }
-    findings.add(ask("design-basis-open", "floor", Decider.BUILDING_AUTHORITY));
+    long open = basis.stream().filter(line -> line.known() == BasisLine.Known.NOT_GIVEN).count();
+    if (open > 0) {
+      findings.add(
+          ask("design-basis-open", "design", Decider.BUILDING_AUTHORITY)
+              .with("count", Argument.of(open)));
+    }
+    job.design()
+        .seismic()
+        .filter(Design.Seismic::isHigh)
+        .ifPresent(
+            seismic ->
+                findings.add(
+                    ask("seismic-high", "design.seismic", Decider.ENGINEER)
+                        .with("category", Argument.words(seismic.category()))));
     return findings;
   }
 

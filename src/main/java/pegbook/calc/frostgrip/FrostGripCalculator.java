@@ -227,7 +227,7 @@ public final class FrostGripCalculator {
   private Water water() {
     Length frost = rule().max(estimate);
     return job.ground()
-        .water()
+        .waterDepth()
         .map(depth -> depth.isLessThan(frost.plus(FEEDS)) ? Water.NEAR : Water.DEEP)
         .orElse(Water.UNKNOWN);
   }

@@ -6,6 +6,7 @@ import pegbook.job.GroundStiffness;
 import pegbook.job.GroundStiffness.ByModulus;
 import pegbook.job.GroundStiffness.ByVelocity;
 import pegbook.job.Job;
+import pegbook.job.UnitWeight;
 import pegbook.measure.Pressure;
 import pegbook.measure.Speed;
 import pegbook.measure.Unit;
@@ -76,9 +77,11 @@ final class GroundChoice {
     Unit density = formula.inputs().get(0).unit();
     Unit speed = formula.inputs().get(1).unit();
     return stress(
-        steps
-            .work(formula, "", density.in(SoilWeight.find(soil(job)).bank()), speed.in(velocity))
-            .result());
+        steps.work(formula, "", density.in(weight().bank()), speed.in(velocity)).result());
+  }
+
+  private SoilWeight weight() {
+    return SoilWeight.find(soil(job), job.ground().unitWeight().map(UnitWeight::value));
   }
 
   private Pressure stress(double number) {

@@ -93,7 +93,7 @@ record HoleNotes(Job job, List<Hole> holes, Rules rules) {
 
   private Optional<Note> water() {
     return job.ground()
-        .water()
+        .waterDepth()
         .filter(depth -> depth.isLessThan(SafetyNotesCalculator.deepest(holes)))
         .map(
             depth ->

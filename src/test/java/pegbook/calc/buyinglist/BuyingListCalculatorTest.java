@@ -78,6 +78,7 @@ class BuyingListCalculatorTest {
         plain.piers(),
         plain.floor(),
         plain.wind(),
+        plain.design(),
         plain.crew(),
         plain.plan(),
         plain.tools(),

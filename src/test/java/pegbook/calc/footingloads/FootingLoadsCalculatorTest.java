@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import pegbook.figures.Argument;
 import pegbook.figures.CombinedLoad;
 import pegbook.figures.CombinedLoad.Combination;
 import pegbook.figures.Finding;
@@ -178,10 +180,12 @@ class FootingLoadsCalculatorTest {
             "code",
             "use",
             "occupancy",
+            "risk",
             "dead",
             "live",
             "snow",
             "wind",
+            "wind-exposure",
             "seismic",
             "exposure",
             "soil",
@@ -194,6 +198,53 @@ class FootingLoadsCalculatorTest {
             line ->
                 assertThat(line.value().isEmpty())
                     .isEqualTo(line.known() == BasisLine.Known.NOT_GIVEN));
+  }
+
+  /** Each line that the job answers names whose word it is, and what is left counts as open. */
+  @Test
+  void theBasisSaysWhatSomebodyAnswered() {
+    FootingLoads loads =
+        loads(
+            trial -> {
+              trial.ground =
+                  """
+                  "soil": "clay", "water": {"depth": "9 ft", "from": "the well"},
+                  "unitWeight": {"value": "118 pcf", "from": "a report"}
+                  """;
+              trial.design =
+                  """
+                  {"code": {"edition": "of 2021", "from": "A"},
+                   "occupancy": {"group": "beside a dwelling", "category": "II", "from": "B"},
+                   "wind": {"speed": "115 mph", "exposure": "C", "from": "C"},
+                   "seismic": {"category": "D1", "from": "D"},
+                   "salt": {"found": "none", "from": "E"},
+                   "lateral": {"path": "braces", "from": "F"}}
+                  """;
+            });
+    assertThat(loads.basis())
+        .filteredOn(line -> line.from().isPresent())
+        .extracting(line -> line.item() + " " + line.from().orElseThrow())
+        .containsExactly(
+            "code A",
+            "occupancy B",
+            "risk B",
+            "wind C",
+            "wind-exposure C",
+            "seismic D",
+            "exposure E",
+            "soil-weight a report",
+            "water the well",
+            "lateral F");
+    assertThat(ids(loads)).contains("seismic-high");
+    assertThat(open(loads)).contains(Argument.of(2));
+    assertThat(open(loads(trial -> {}))).contains(Argument.of(11));
+  }
+
+  private static Optional<Argument> open(FootingLoads loads) {
+    return loads.findings().stream()
+        .filter(finding -> finding.id().equals("design-basis-open"))
+        .map(finding -> finding.arguments().get("count"))
+        .findFirst();
   }
 
   /** Turning the figure changes no share; the sum is the floor less its openings. */
