@@ -110,7 +110,10 @@ public final class Packets {
     StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
     WorkEstimate workEstimate =
         WorkEstimateCalculator.calculate(
-            job, digSchedule.digging(), tasks(tapeTable, safePegs, concretePlan, steelPlan));
+            job,
+            digSchedule.digging(),
+            frostGrip.sleeves(),
+            tasks(tapeTable, safePegs, concretePlan, steelPlan));
     DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
     BuyingList buyingList =
         BuyingListCalculator.calculate(

@@ -110,9 +110,32 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
       return Optional.of(new Step(say("work." + word(kind)), ticks(kind)));
     }
     String holes = formats().names(day.holes(kind));
+    if (kind == Task.Kind.FORM) {
+      return Optional.of(new Step(forms(holes), List.of()));
+    }
     return AT_HOLES.contains(kind)
         ? Optional.of(new Step(say("work." + word(kind), Map.of("holes", holes)), List.of()))
         : Optional.empty();
+  }
+
+  /** Sleeves against frost are told by their length: no form shows how far down they go. */
+  private String forms(String holes) {
+    Map<String, List<String>> byLength = new LinkedHashMap<>();
+    packet.frostGrip().sleeves().stream()
+        .filter(sleeve -> day.holes(Task.Kind.FORM).contains(sleeve.mark()))
+        .forEach(
+            sleeve ->
+                byLength
+                    .computeIfAbsent(formats().tape(sleeve.length()), key -> new ArrayList<>())
+                    .add(sleeve.mark()));
+    List<String> sentences = new ArrayList<>(List.of(say("work.form", Map.of("holes", holes))));
+    byLength.forEach(
+        (length, marks) ->
+            sentences.add(
+                say(
+                    "work.frost-sleeve",
+                    Map.of("holes", formats().names(marks), "length", length))));
+    return String.join(" ", sentences);
   }
 
   /** Boxes for work that is not at a hole. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.DatumLine;
+import pegbook.figures.FrostSleeve;
 import pegbook.figures.Hole;
 import pegbook.job.Frost;
 import pegbook.job.Tube;
@@ -48,7 +49,10 @@ record HoleSections(
   private record Maker(Packet packet, Writing writing) {
     HoleSections make() {
       List<Kind> kinds =
-          AlikeHoles.of(inOrder()).stream().map(alike -> new Kind(alike, sizes(alike))).toList();
+          AlikeHoles.of(inOrder()).stream()
+              .flatMap(alike -> bySleeve(alike).stream())
+              .map(alike -> new Kind(alike, sizes(alike)))
+              .toList();
       double widthMm = (writing.page().widthMm() - GAP_MM) / 2;
       DrawingScale scale =
           HoleSection.scale(
@@ -73,6 +77,24 @@ record HoleSections(
       return packet.digSchedule().rows().stream().map(row -> row.hole()).toList();
     }
 
+    /** Alike holes of which only some have a sleeve against frost are two kinds of section. */
+    private List<AlikeHoles> bySleeve(AlikeHoles alike) {
+      Map<Length, List<Hole>> byLength = new LinkedHashMap<>();
+      alike
+          .holes()
+          .forEach(
+              hole -> byLength.computeIfAbsent(sleeve(hole), key -> new ArrayList<>()).add(hole));
+      return byLength.values().stream().map(AlikeHoles::new).toList();
+    }
+
+    private Length sleeve(Hole hole) {
+      return packet.frostGrip().sleeves().stream()
+          .filter(sleeve -> sleeve.mark().equals(hole.mark()))
+          .findFirst()
+          .map(FrostSleeve::length)
+          .orElse(Length.ZERO);
+    }
+
     private static List<DigScheduleSheet.Pair> pairs(List<DigScheduleSheet.Section> sections) {
       List<DigScheduleSheet.Pair> pairs = new ArrayList<>();
       for (int i = 0; i < sections.size(); i += 2) {
@@ -93,6 +115,7 @@ record HoleSections(
           frost()
               .filter(depth -> depth.isMoreThan(Length.ZERO))
               .filter(depth -> !depth.isMoreThan(hole.dug())),
+          sleeve(hole),
           reading(hole).map(DatumLine.Reading::toGround));
     }
 
@@ -156,6 +179,7 @@ record HoleSections(
       values.put("top", formats.size(hole.top()));
       values.put("tube", hole.tube().map(tube -> formats.size(tube.inside())).orElse(""));
       values.put("frost", kind.sizes().frost().map(formats::tape).orElse(""));
+      values.put("sleeve", formats.tape(kind.sizes().sleeve()));
       return values;
     }
 
@@ -171,6 +195,7 @@ record HoleSections(
           say("concrete", values),
           say("backfill", values),
           say("frost", values),
+          say("sleeve", values),
           say("line", values),
           alikeFromTheLine(kind).map(hole -> formatted(hole.datumToUnderside().orElseThrow())),
           alikeFromTheLine(kind)

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import pegbook.calc.pierstiffness.PierStiffness.FloorGap;
 import pegbook.calc.steelplan.SteelPlan.Cage;
+import pegbook.figures.FrostSleeve;
 import pegbook.figures.Hole;
 import pegbook.job.Anchors;
 import pegbook.job.Pier;
@@ -37,6 +38,7 @@ final class PierElevation {
   private static final double SOIL_MM = 4;
   private static final double ABOVE_MM = 12;
   private static final double BELOW_MM = 18;
+  private static final double FROST_SLEEVE_MM = 1.1;
 
   /** The floor is shown this far beyond the gap, this thick; its frame is not known. */
   private static final Length FLOOR_SHOWN = Length.ofMillimetres(220);
@@ -51,8 +53,15 @@ final class PierElevation {
    * @param gap to the floor
    * @param cage its steel, where it has any
    * @param frost the authority's frost depth, where it is known
+   * @param side sleeve against frost, where there is one
    */
-  record Content(Hole hole, Pier pier, FloorGap gap, Optional<Cage> cage, Optional<Length> frost) {
+  record Content(
+      Hole hole,
+      Pier pier,
+      FloorGap gap,
+      Optional<Cage> cage,
+      Optional<Length> frost,
+      Optional<FrostSleeve> side) {
     /** The walking surface above the ground, where the floor comes up to the pier. */
     Optional<Length> floor() {
       return gap.inside() ? gap.floor().filter(over -> over.isMoreThan(BOARD)) : Optional.empty();
@@ -148,6 +157,7 @@ final class PierElevation {
             false));
     soil();
     concrete();
+    content.side().ifPresent(this::frostSleeve);
     content.cage().ifPresent(this::steel);
     sleeveInConcrete().ifPresent(this::sleeve);
     content.pier().anchors().ifPresent(this::bolts);
@@ -202,6 +212,18 @@ final class PierElevation {
             new Spot(middle - low, ground)),
         true,
         Pen.THICK);
+  }
+
+  /** Drawn thicker than it is, or nobody would see it. */
+  private void frostSleeve(FrostSleeve sleeve) {
+    double edge = half(sleeve.across());
+    double foot = height(sleeve.length().negated());
+    double inside = hole.tubeFromBottom().isPresent() ? 0 : FROST_SLEEVE_MM;
+    for (int side = -1; side <= 1; side += 2) {
+      double from = middle + side * (edge - inside);
+      double to = from + side * FROST_SLEEVE_MM;
+      canvas.area(box(Math.min(from, to), foot, Math.max(from, to), ground), Ink.BLACK);
+    }
   }
 
   private void steel(Cage cage) {
@@ -384,6 +406,15 @@ final class PierElevation {
                   new Spot(middle - far, y), new Spot(middle + far, y), Pen.MEDIUM.dashed());
               point(say("frost", "depth", depth), new Spot(middle + far - 1, y));
             });
+    content
+        .side()
+        .ifPresent(
+            sleeve ->
+                point(
+                    say("frost-sleeve", "length", sleeve.length()),
+                    new Spot(
+                        middle + half(sleeve.across()) - FROST_SLEEVE_MM / 2,
+                        height(sleeve.length().times(-0.75)))));
     if (hole.gravel().isMoreThan(Length.ZERO)) {
       point(
           say("gravel", "thickness", hole.gravel()),

@@ -181,7 +181,10 @@ public record PierSheet(String title, String ground, List<Card> cards, List<Temp
         packet.steelPlan().cages().stream()
             .filter(cage -> cage.marks().contains(first))
             .findFirst(),
-        packet.job().ground().frost().map(Frost::depth));
+        packet.job().ground().frost().map(Frost::depth),
+        packet.frostGrip().sleeves().stream()
+            .filter(sleeve -> sleeve.mark().equals(first))
+            .findFirst());
   }
 
   private static List<Template> templates(Writing writing, AlikePiers piers, String id) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pegbook.figures.Finding;
+import pegbook.figures.FrostSleeve;
 import pegbook.figures.Need;
 import pegbook.figures.Result;
 import pegbook.figures.Working;
@@ -20,12 +21,14 @@ import pegbook.published.Citation;
  * @param footings one for each hole, in the order of the marks
  * @param water how near ground water is to the frost
  * @param lifts what wind lifts; none where the job gives no wind
- * @param needs the sleeves that the job names
+ * @param sleeves those that the job names, where frost is known of
+ * @param needs the same as things to buy
  */
 public record FrostGrip(
     List<Footing> footings,
     Water water,
     List<WindLift> lifts,
+    List<FrostSleeve> sleeves,
     List<Need> needs,
     List<Finding> findings,
     List<Working> workings)
@@ -33,6 +36,7 @@ public record FrostGrip(
   public FrostGrip {
     footings = List.copyOf(footings);
     lifts = List.copyOf(lifts);
+    sleeves = List.copyOf(sleeves);
     needs = List.copyOf(needs);
     findings = List.copyOf(findings);
     workings = List.copyOf(workings);

@@ -15,6 +15,7 @@ import pegbook.figures.Argument;
 import pegbook.figures.CombinedLoad;
 import pegbook.figures.Finding;
 import pegbook.figures.Formula;
+import pegbook.figures.FrostSleeve;
 import pegbook.figures.Hole;
 import pegbook.figures.MarkKind;
 import pegbook.figures.MarkRuns;
@@ -52,6 +53,7 @@ public final class FrostGripCalculator {
   private final FrostGripFormulas formulas;
   private final Susceptibility soil;
   private final Optional<Pressure> allowed;
+  private final List<FrostSleeve> sleeves = new ArrayList<>();
   private final List<Need> needs = new ArrayList<>();
   private final List<Working> workings = new ArrayList<>();
 
@@ -90,7 +92,8 @@ public final class FrostGripCalculator {
     List<WindLift> lifts = new WindLifts(job, loads, formulas).of(footings, workings);
     Water water = water();
     List<Finding> findings = new FrostGripFindings(job, footings, water, lifts).all();
-    return new FrostGrip(footings, water, lifts, needs, findings, workings);
+    sleeves.sort(Comparator.comparing(sleeve -> order.indexOf(sleeve.mark())));
+    return new FrostGrip(footings, water, lifts, sleeves, needs, findings, workings);
   }
 
   /** What makes footings alike; lengths in micrometres. */
@@ -158,6 +161,7 @@ public final class FrostGripCalculator {
     Optional<Grip> grip = grips ? Optional.of(grip(hole, subject, hold)) : Optional.empty();
     if (freezes && alike.side().equals(Optional.of(Side.SMOOTH_SLEEVE))) {
       needs.add(sleeves(hole, frozen, group.size()));
+      group.forEach(one -> sleeves.add(new FrostSleeve(one.mark(), one.standing(), frozen)));
     }
     Force held = hold;
     Verdict verdict = verdict(freezes, alike.side(), grip, held);

@@ -3,6 +3,7 @@ package pegbook.calc.workestimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pegbook.figures.FrostSleeve;
 import pegbook.figures.Hole;
 import pegbook.figures.Task;
 import pegbook.job.Job;
@@ -10,8 +11,8 @@ import pegbook.job.Pier;
 import pegbook.measure.Duration;
 
 /**
- * Setting forms, sleeves and anchor templates, and stripping the forms, in person-hours. Common
- * practice, no source.
+ * Setting forms, sleeves (for cables, against frost) and anchor templates, and stripping the forms,
+ * in person-hours. Common practice, no source.
  */
 final class FormTimes {
   private static final double FORM_LEAST_MINUTES = 10;
@@ -23,9 +24,9 @@ final class FormTimes {
 
   private FormTimes() {}
 
-  static List<Task> of(Job job, List<Hole> holes) {
+  static List<Task> of(Job job, List<Hole> holes, List<FrostSleeve> sleeves) {
     List<Task> tasks = new ArrayList<>();
-    holes.forEach(hole -> form(job, hole).ifPresent(tasks::add));
+    holes.forEach(hole -> form(job, hole, sleeves).ifPresent(tasks::add));
     holes.stream()
         .filter(hole -> hole.tube().isPresent())
         .map(hole -> task(Task.Kind.STRIP, hole, STRIP_LEAST, STRIP_MOST))
@@ -33,13 +34,16 @@ final class FormTimes {
     return tasks;
   }
 
-  private static Optional<Task> form(Job job, Hole hole) {
+  private static Optional<Task> form(Job job, Hole hole, List<FrostSleeve> sleeves) {
     int forms = hole.tube().isPresent() ? 1 : 0;
     int inserts =
         job.piers().stream()
             .filter(pier -> pier.id().equals(hole.mark()))
             .mapToInt(FormTimes::inserts)
             .sum();
+    if (sleeves.stream().anyMatch(sleeve -> sleeve.mark().equals(hole.mark()))) {
+      inserts++;
+    }
     if (forms + inserts == 0) {
       return Optional.empty();
     }

@@ -10,6 +10,7 @@ import pegbook.calc.workestimate.WorkEstimate.HoleWork;
 import pegbook.calc.workestimate.WorkEstimate.Real;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.DigWork;
+import pegbook.figures.FrostSleeve;
 import pegbook.figures.Hole;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
@@ -47,13 +48,15 @@ public final class WorkEstimateCalculator {
    *
    * @param job ground, units, piers, own estimates, what was dug
    * @param digging every hole, in the order of digging
+   * @param sleeves against frost, to be set with the forms
    * @param others what else must be done, each subject's in its order
    */
-  public static WorkEstimate calculate(Job job, List<DigWork> digging, List<Task> others) {
-    return new WorkEstimateCalculator(job, digging).estimate(others);
+  public static WorkEstimate calculate(
+      Job job, List<DigWork> digging, List<FrostSleeve> sleeves, List<Task> others) {
+    return new WorkEstimateCalculator(job, digging).estimate(sleeves, others);
   }
 
-  private WorkEstimate estimate(List<Task> others) {
+  private WorkEstimate estimate(List<FrostSleeve> sleeves, List<Task> others) {
     for (AlikeHoles alike : AlikeHoles.of(digging.stream().map(DigWork::hole).toList())) {
       time(alike);
     }
@@ -66,7 +69,7 @@ public final class WorkEstimateCalculator {
       tasks.addAll(digTasks(hole));
       tasks.add(Optional.ofNullable(carry.tasks().get(hole.hole().mark())).orElseThrow());
     }
-    tasks.addAll(FormTimes.of(job, digging.stream().map(DigWork::hole).toList()));
+    tasks.addAll(FormTimes.of(job, digging.stream().map(DigWork::hole).toList(), sleeves));
     return new WorkEstimate(
         holes,
         rate,

@@ -17,6 +17,7 @@ import pegbook.sheet.drafting.LabelPlacer;
 import pegbook.sheet.drafting.Wording;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Element;
+import pegbook.sheet.drawing.Ink;
 import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
 
@@ -47,6 +48,9 @@ public final class HoleSection {
   private static final double BEYOND_SOIL_MM = 1.5;
 
   private static final double BACKFILL_SPACING_MM = 3.5;
+
+  /** A sleeve against frost is drawn thicker than it is, or nobody would see it. */
+  private static final double SLEEVE_MM = 1.1;
 
   private final SectionFrame at;
   private final HoleWords words;
@@ -110,6 +114,7 @@ public final class HoleSection {
     HoleSection section = new HoleSection(frame, words, style.lettering());
     section.fillings();
     section.edges();
+    section.sleeve();
     section.lines();
     section.depths();
     section.fromTheLine();
@@ -168,6 +173,20 @@ public final class HoleSection {
     canvas.line(new Spot(at.shaftRight(), foot), new Spot(at.shaftRight(), at.top()), pen);
     canvas.line(
         new Spot(at.shaftLeft(), at.top()), new Spot(at.shaftRight(), at.top()), Pen.MEDIUM);
+  }
+
+  /** Round the concrete, from the ground down: inside the wall of the hole, or round the tube. */
+  private void sleeve() {
+    Length length = at.sizes().sleeve();
+    if (!length.isMoreThan(Length.ZERO)) {
+      return;
+    }
+    boolean tube = at.sizes().tubeFromBottom();
+    double left = tube ? at.shaftLeft() - SLEEVE_MM : at.left();
+    double right = tube ? at.shaftRight() : at.right() - SLEEVE_MM;
+    double foot = at.height(length.negated());
+    canvas.area(box(left, foot, left + SLEEVE_MM, at.ground()), Ink.BLACK);
+    canvas.area(box(right, foot, right + SLEEVE_MM, at.ground()), Ink.BLACK);
   }
 
   /** The frost depth and the datum line, each named at its end. */
@@ -260,6 +279,11 @@ public final class HoleSection {
     if (sizes.gravel().isMoreThan(Length.ZERO)) {
       double middle = (at.bottom() + at.underside()) / 2;
       point(words.gravel(), new Spot(at.right() - 1.5, middle), BELOW_FROST_DEGREES);
+    }
+    if (sizes.sleeve().isMoreThan(Length.ZERO)) {
+      double right = sizes.tubeFromBottom() ? at.shaftRight() : at.right() - SLEEVE_MM;
+      double middle = at.height(sizes.sleeve().times(-0.5));
+      point(words.sleeve(), new Spot(right + SLEEVE_MM / 2, middle), 0);
     }
     if (sizes.tubeFromBottom()) {
       double middle = (at.shaftRight() + at.right()) / 2;

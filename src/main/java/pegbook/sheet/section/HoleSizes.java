@@ -13,6 +13,7 @@ import pegbook.measure.Length;
  * @param tube inside diameter of the form, where there is one
  * @param tubeFromBottom true when the tube stands on the bottom and soil is filled in round it
  * @param frost the authority's frost depth below the ground, where it is known and not zero
+ * @param sleeve against frost, from the ground down; zero is none
  * @param line height of the datum line above the ground, where it is known
  */
 public record HoleSizes(
@@ -23,6 +24,7 @@ public record HoleSizes(
     Optional<Length> tube,
     boolean tubeFromBottom,
     Optional<Length> frost,
+    Length sleeve,
     Optional<Length> line) {
 
   Length dug() {

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param concrete name of the concrete
  * @param backfill name of the soil filled in round a tube
  * @param frost the frost depth
+ * @param sleeve against frost, with its length
  * @param line name of the datum line
  * @param lineToUnderside from the line to the underside, where one number holds
  * @param lineToBottom from the line to the bare bottom, where one number holds
@@ -28,6 +29,7 @@ public record HoleWords(
     String concrete,
     String backfill,
     String frost,
+    String sleeve,
     String line,
     Optional<String> lineToUnderside,
     Optional<String> lineToBottom) {}

@@ -17,6 +17,7 @@ import pegbook.calc.frostgrip.FrostGrip.Verdict;
 import pegbook.calc.frostgrip.FrostGrip.WindLift;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Kind;
+import pegbook.figures.FrostSleeve;
 import pegbook.figures.Hole;
 import pegbook.figures.Working;
 import pegbook.job.Job;
@@ -105,6 +106,14 @@ class FrostGripCalculatorTest {
     assertThat(grip.needs())
         .singleElement()
         .satisfies(need -> assertThat(need.order()).isEqualTo(4));
+    assertThat(grip.sleeves())
+        .extracting(FrostSleeve::mark)
+        .containsExactly("S1", "S2", "S3", "S4");
+    assertThat(grip.sleeves())
+        .allSatisfy(sleeve -> assertThat(sleeve.length().inches()).isEqualTo(48, within(1e-9)))
+        .allSatisfy(sleeve -> assertThat(sleeve.across().inches()).isEqualTo(12, within(1e-9)));
+    trial.ground = "\"soil\": \"clay\"";
+    assertThat(grip(trial, Optional.empty()).sleeves()).isEmpty();
   }
 
   /** Water that is known to be deep makes a note of it, where no pier is lifted. */

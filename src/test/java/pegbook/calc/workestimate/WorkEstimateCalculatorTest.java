@@ -24,6 +24,7 @@ import pegbook.calc.workestimate.WorkEstimate.Part;
 import pegbook.calc.workestimate.WorkEstimate.PartTime;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
+import pegbook.figures.FrostSleeve;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.geometry.Point;
@@ -50,12 +51,16 @@ class WorkEstimateCalculatorTest {
   }
 
   private static WorkEstimate estimate(DigJob of, List<Task> others) {
+    return estimate(of, List.of(), others);
+  }
+
+  private static WorkEstimate estimate(DigJob of, List<FrostSleeve> sleeves, List<Task> others) {
     DigSchedule schedule =
         DigScheduleCalculator.calculate(
             of.job(),
             of.placement(),
             DepthTargetsCalculator.calculate(of.job(), of.placement()).holes());
-    return WorkEstimateCalculator.calculate(of.job(), schedule.digging(), others);
+    return WorkEstimateCalculator.calculate(of.job(), schedule.digging(), sleeves, others);
   }
 
   private static List<String> found(WorkEstimate estimate) {
@@ -354,6 +359,17 @@ class WorkEstimateCalculatorTest {
     assertThat(both.get(0)).isEqualTo(both.get(1)).isNotEmpty();
   }
 
+  /** A hole without a tube has nothing to set but its sleeve, and nothing to strip. */
+  @Test
+  void aSleeveAgainstFrostIsSetWithTheForms() {
+    Length length = Length.ofInches(42);
+    List<FrostSleeve> sleeves = List.of(new FrostSleeve("S1", Length.ofInches(18), length));
+    WorkEstimate estimate = estimate(new DigJob(), sleeves, List.of());
+    assertThat(estimate.task(Task.Kind.FORM, "S1")).isPresent();
+    assertThat(estimate.task(Task.Kind.FORM, "S2")).isEmpty();
+    assertThat(estimate.task(Task.Kind.STRIP, "S1")).isEmpty();
+  }
+
   @Test
   void formsAreSetAndStrippedWhereThereIsATube() {
     TrialPacket deck = TrialPacket.example(java.nio.file.Path.of("input/sky-deck.json"));
@@ -361,7 +377,7 @@ class WorkEstimateCalculatorTest {
     Task support = estimate.task(Task.Kind.FORM, "S1").orElseThrow();
     Task pier = estimate.task(Task.Kind.FORM, "P1").orElseThrow();
     assertThat(support.least().minutes()).isEqualTo(10, offset(1e-9));
-    assertThat(pier.least().minutes()).as("sleeve and anchors").isEqualTo(30, offset(1e-9));
+    assertThat(pier.least().minutes()).as("both sleeves and anchors").isEqualTo(40, offset(1e-9));
     assertThat(estimate.task(Task.Kind.STRIP, "S1")).isPresent();
     TrialPacket plain = TrialPacket.example(java.nio.file.Path.of("input/smallest.json"));
     assertThat(plain.packet().workEstimate().task(Task.Kind.FORM, "S1")).isEmpty();

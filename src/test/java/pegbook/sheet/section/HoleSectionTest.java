@@ -29,6 +29,7 @@ class HoleSectionTest {
           "concrete",
           "tamped soil",
           "frost 4′ 10″",
+          "smooth sleeve 4′ 10″",
           "datum line",
           Optional.of("from line 6′ 4 15⁄16″"),
           Optional.of("from line 6′ 8 15⁄16″"));
@@ -56,6 +57,7 @@ class HoleSectionTest {
       @ForAll @DoubleRange(min = -1, max = 1) double tube,
       @ForAll boolean fromBottom,
       @ForAll @DoubleRange(min = -0.5, max = 1) double frost,
+      @ForAll @DoubleRange(min = -0.5, max = 1) double sleeve,
       @ForAll @DoubleRange(min = -30, max = 60) double line) {
     boolean hasTube = tube > 0.3;
     HoleSizes sizes =
@@ -67,6 +69,7 @@ class HoleSectionTest {
             hasTube ? inches(diameter * tube) : Optional.empty(),
             hasTube && fromBottom,
             inches(depth * frost),
+            Length.ofInches(Math.max(0, depth * sleeve)),
             inches(line));
     Style style =
         new Style(
@@ -83,6 +86,7 @@ class HoleSectionTest {
     assertThat(texts).contains(WORDS.diameter(), WORDS.concrete());
     assertThat(texts.contains(WORDS.gravel())).isEqualTo(gravel > 0);
     assertThat(texts.contains(WORDS.frost())).isEqualTo(frost > 0);
+    assertThat(texts.contains(WORDS.sleeve())).isEqualTo(sleeve > 0);
     assertThat(texts.contains(WORDS.line())).isEqualTo(line > 0);
     assertThat(texts.contains(WORDS.lineToBottom().orElseThrow())).isEqualTo(line > 0);
     assertThat(texts.contains(WORDS.tube())).isEqualTo(hasTube);
