@@ -15,12 +15,13 @@ import pegbook.sheet.Texts;
 final class Documents {
   private Documents() {}
 
-  static PacketDocument of(Booklet booklet, Packet packet, Texts texts, String language) {
+  static PacketDocument of(Booklet booklet, Packet packet) {
+    Texts texts = booklet.texts();
     Heading heading = packet.job().heading();
     Map<String, Object> model = new LinkedHashMap<>(booklet.sheets());
     return new PacketDocument(
         booklet.template(),
-        language,
+        texts.language().tag(),
         booklet.title(),
         booklet.summary(),
         heading.owner().orElse(booklet.strip().maker()),

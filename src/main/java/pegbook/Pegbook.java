@@ -3,13 +3,17 @@ package pegbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import pegbook.export.BuyingCsv;
 import pegbook.export.CalendarIcs;
 import pegbook.export.ResultsJson;
 import pegbook.export.TapesCsv;
+import pegbook.job.Language;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
 import pegbook.lettering.Faces;
@@ -34,13 +38,11 @@ import pegbook.sheet.Writing;
  * </pre>
  */
 final class Pegbook {
-  private static final String LANGUAGE = "en";
-
-  private final Texts texts;
+  private final Map<Language, Texts> texts;
   private final FontLettering lettering;
   private final Renderer renderer;
 
-  private Pegbook(Texts texts, FontLettering lettering, Renderer renderer) {
+  private Pegbook(Map<Language, Texts> texts, FontLettering lettering, Renderer renderer) {
     this.texts = texts;
     this.lettering = lettering;
     this.renderer = renderer;
@@ -50,11 +52,28 @@ final class Pegbook {
   static Pegbook of(Optional<Path> ownTemplates) {
     Optional<Path> home = Optional.ofNullable(System.getProperty("pegbook.home")).map(Path::of);
     TemplateFolder templates = TemplateFolder.of(ownTemplates, home);
-    Texts texts =
-        Texts.read(file -> templates.text("texts/" + LANGUAGE + "/" + file + ".properties"));
+    Map<Language, Texts> texts = new EnumMap<>(Language.class);
+    for (Language language : Language.values()) {
+      texts.put(language, texts(templates, language));
+    }
     Faces faces = new Faces(templates::bytes);
     Renderer renderer = new Renderer(templates, faces);
     return new Pegbook(texts, new FontLettering(faces), renderer);
+  }
+
+  private static Texts texts(TemplateFolder templates, Language language) {
+    return language == Language.ENGLISH
+        ? Texts.read(file -> templates.text(textFile(language, file)))
+        : Texts.read(language, file -> templates.findText(textFile(language, file)));
+  }
+
+  private static String textFile(Language language, String file) {
+    return "texts/" + language.tag() + "/" + file + ".properties";
+  }
+
+  private Writing writing(Packet packet, Language language) {
+    Texts words = Objects.requireNonNull(texts.get(language));
+    return Writing.of(packet.job(), words, lettering);
   }
 
   /** Reads a job file and calculates its figures. */
@@ -91,11 +110,14 @@ final class Pegbook {
   }
 
   private Map<String, byte[]> files(Packet packet) {
-    Writing writing = Writing.of(packet.job(), texts, lettering);
+    Writing writing = writing(packet, Language.ENGLISH);
+    List<Writing> daySheets =
+        packet.job().crew().daySheets().stream()
+            .map(language -> writing(packet, language))
+            .toList();
     Map<String, byte[]> files = new LinkedHashMap<>();
-    for (Booklet booklet : Booklets.of(packet, writing)) {
-      files.put(
-          booklet.name() + ".pdf", renderer.render(Documents.of(booklet, packet, texts, LANGUAGE)));
+    for (Booklet booklet : Booklets.of(packet, writing, daySheets)) {
+      files.put(booklet.name() + ".pdf", renderer.render(Documents.of(booklet, packet)));
     }
     files.put("results.json", ResultsJson.of(packet));
     files.put("tapes.csv", TapesCsv.of(packet));

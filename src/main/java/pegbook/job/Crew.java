@@ -13,10 +13,16 @@ import pegbook.measure.Duration;
  * @param hoursPerDay working time of each on a work day
  * @param start first work day
  * @param workDays days of the week on which they work
+ * @param daySheets languages in which each day sheet prints
  */
 public record Crew(
-    int people, Duration hoursPerDay, Optional<LocalDate> start, SortedSet<DayOfWeek> workDays) {
+    int people,
+    Duration hoursPerDay,
+    Optional<LocalDate> start,
+    SortedSet<DayOfWeek> workDays,
+    SortedSet<Language> daySheets) {
   public Crew {
+    daySheets = java.util.Collections.unmodifiableSortedSet(new java.util.TreeSet<>(daySheets));
     workDays = java.util.Collections.unmodifiableSortedSet(new java.util.TreeSet<>(workDays));
   }
 }

@@ -1,5 +1,6 @@
 package pegbook.job;
 
+import java.util.Locale;
 import java.util.Optional;
 import pegbook.measure.Length;
 
@@ -18,6 +19,16 @@ public record Tool(Kind kind, String name, Optional<Length> diameter, Length rea
     CLAMSHELL,
     HAND_AUGER,
     POWER_AUGER,
-    DIGGING_BAR
+    DIGGING_BAR;
+
+    /** What a tool of this kind is called when the job gives it no name. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+  }
+
+  /** Whether it has no name of its own. */
+  public boolean isNamedByKind() {
+    return name.equals(kind.word());
   }
 }

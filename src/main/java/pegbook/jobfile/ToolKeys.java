@@ -3,7 +3,6 @@ package pegbook.jobfile;
 import static pegbook.job.Default.Basis.COMMON_PRACTICE;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import pegbook.job.Tool;
 import pegbook.measure.Length;
@@ -39,7 +38,7 @@ final class ToolKeys {
     boolean bores = kind == Tool.Kind.HAND_AUGER || kind == Tool.Kind.POWER_AUGER;
     return new Tool(
         kind,
-        fields.find(NAME).orElse(kind.name().toLowerCase(Locale.ROOT).replace('_', ' ')),
+        fields.find(NAME).orElse(kind.word()),
         bores ? Optional.of(fields.getOrAssume(DIAMETER)) : fields.find(DIAMETER),
         fields.getOrAssume(reach(kind)));
   }

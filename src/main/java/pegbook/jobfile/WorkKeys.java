@@ -14,6 +14,7 @@ import pegbook.geometry.Point;
 import pegbook.job.Concrete;
 import pegbook.job.Crew;
 import pegbook.job.Floor;
+import pegbook.job.Language;
 import pegbook.job.Spoil;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
@@ -66,15 +67,24 @@ final class WorkKeys {
               days -> new TreeSet<DayOfWeek>(days)),
           "[\"sat\", \"sun\"]",
           COMMON_PRACTICE);
+  static final Key<SortedSet<Language>> DAY_SHEETS =
+      Key.free(
+          "daySheets",
+          new MappedValue<>(
+              new ListValue<>(ChoiceValue.of(Language.class), 1, 2),
+              languages -> new TreeSet<Language>(languages)));
   static final SectionValue<Crew> CREW =
       new SectionValue<>(
-          List.of(PEOPLE, HOURS_PER_DAY, START, WORK_DAYS),
+          List.of(PEOPLE, HOURS_PER_DAY, START, WORK_DAYS, DAY_SHEETS),
           fields ->
               new Crew(
                   fields.get(PEOPLE),
                   fields.get(HOURS_PER_DAY),
                   fields.find(START),
-                  fields.get(WORK_DAYS)));
+                  fields.get(WORK_DAYS),
+                  fields
+                      .find(DAY_SHEETS)
+                      .orElseGet(() -> new TreeSet<>(List.of(Language.ENGLISH)))));
 
   static final Key<Volume> CART =
       Key.orElse(

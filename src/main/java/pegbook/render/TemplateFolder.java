@@ -77,6 +77,11 @@ public final class TemplateFolder {
     return new String(bytes(name), StandardCharsets.UTF_8);
   }
 
+  /** A file's text, or none when no place has it. */
+  public Optional<String> findText(String name) {
+    return find(name).map(bytes -> new String(bytes, StandardCharsets.UTF_8));
+  }
+
   /** A file's bytes, or none when no place has it. */
   public Optional<byte[]> find(String name) {
     if (!NAME.matcher(name).matches()) {

@@ -17,6 +17,7 @@ import pegbook.sheet.drawing.Drawing;
  * @param sheets its sheets by their names in the template; a sheet that the job has no use for is
  *     empty
  * @param strip what stands at the foot of every page
+ * @param texts its words
  */
 public record Booklet(
     String name,
@@ -24,7 +25,8 @@ public record Booklet(
     String title,
     String summary,
     Map<String, Optional<? extends Sheet>> sheets,
-    Strip strip) {
+    Strip strip,
+    Texts texts) {
 
   /**
    * The title strip's fields, ISO 7200, ready to print.

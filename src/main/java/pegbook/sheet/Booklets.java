@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.job.Heading;
+import pegbook.job.Language;
 import pegbook.packet.Packet;
 
 /** Which documents a packet has, and which sheets stand in each. */
@@ -19,30 +20,26 @@ public final class Booklets {
 
   private final Packet packet;
   private final Writing writing;
-  private final Booklet.Strip strip;
-  private final Booklet.Strip dayStrip;
 
   private Booklets(Packet packet, Writing writing) {
     this.packet = packet;
     this.writing = writing;
-    this.strip =
-        new StripWords(writing, StripWords.SMALL)
-            .fitted(strip(packet, writing, SHORT_HASH, "strip.caution"));
-    this.dayStrip =
-        new StripWords(writing, StripWords.LARGE)
-            .fitted(strip(packet, writing, SHORTEST_HASH, "strip.day.caution"));
   }
 
-  /** The packet's documents, in the order of their names on paper. */
-  public static List<Booklet> of(Packet packet, Writing writing) {
+  /**
+   * The packet's documents, in the order of their names on paper.
+   *
+   * @param writing of the binder and the review packet
+   * @param daySheets writing of the day sheets: one for each language in which they print
+   */
+  public static List<Booklet> of(Packet packet, Writing writing, List<Writing> daySheets) {
     Booklets booklets = new Booklets(packet, writing);
-    return booklets.all();
-  }
-
-  private List<Booklet> all() {
-    List<Booklet> booklets = new ArrayList<>(List.of(binder(), review()));
-    packet.dayPlan().days().forEach(day -> booklets.add(day(day)));
-    return List.copyOf(booklets);
+    List<Booklet> all = new ArrayList<>(List.of(booklets.binder(), booklets.review()));
+    for (Writing language : daySheets) {
+      Booklets own = new Booklets(packet, language);
+      packet.dayPlan().days().forEach(day -> all.add(own.day(day)));
+    }
+    return List.copyOf(all);
   }
 
   /** Everything, in the order of the work. */
@@ -72,7 +69,7 @@ public final class Booklets {
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
     sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
     sheets.put("revision", Optional.of(RevisionSheet.of(packet, writing)));
-    return booklet("binder", "binder", Map.of(), sheets, strip);
+    return booklet("binder", "binder", Map.of(), sheets, strip());
   }
 
   /** What an inspector or engineer needs, no more. */
@@ -90,7 +87,7 @@ public final class Booklets {
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
     sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
     sheets.put("remarks", Optional.of(RemarksSheet.of(packet, writing)));
-    return booklet("review", "review", Map.of(), sheets, strip);
+    return booklet("review", "review", Map.of(), sheets, strip());
   }
 
   /** One working day, for the people who do it. */
@@ -98,7 +95,13 @@ public final class Booklets {
     Map<String, String> words = Map.of("day", writing.formats().count(day.number()));
     Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
     sheets.put("day", Optional.of(DaySheet.of(packet, writing, day)));
-    return booklet("day-" + day.number(), "day", words, sheets, dayStrip);
+    return booklet("day-" + day.number() + ending(), "day", words, sheets, dayStrip());
+  }
+
+  /** What the file's name of a day sheet in another language than English ends with. */
+  private String ending() {
+    Language language = writing.texts().language();
+    return language == Language.ENGLISH ? "" : "-" + language.tag();
   }
 
   private Optional<AsMarkedSheet> asMarked() {
@@ -158,7 +161,18 @@ public final class Booklets {
         writing.texts().say("booklet." + template + ".title", words),
         writing.texts().say("booklet." + template + ".summary", words),
         sheets,
-        foot);
+        foot,
+        writing.texts());
+  }
+
+  private Booklet.Strip strip() {
+    return new StripWords(writing, StripWords.SMALL)
+        .fitted(strip(packet, writing, SHORT_HASH, "strip.caution"));
+  }
+
+  private Booklet.Strip dayStrip() {
+    return new StripWords(writing, StripWords.LARGE)
+        .fitted(strip(packet, writing, SHORTEST_HASH, "strip.day.caution"));
   }
 
   private static Booklet.Strip strip(

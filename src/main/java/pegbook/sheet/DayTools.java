@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Task;
+import pegbook.job.Language;
 import pegbook.job.Tool;
 import pegbook.measure.Volume;
 import pegbook.packet.Packet;
@@ -84,8 +85,22 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
     for (Tool tool : packet.job().tools()) {
       int number = count.merge(tool.kind(), 1, Integer::sum);
       String kind = tool.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
-      things.put(number == 1 ? kind : kind + "-" + number, tool.name());
+      things.put(number == 1 ? kind : kind + "-" + number, named(tool, kind));
     }
+  }
+
+  /**
+   * A tool as the job calls it. In another language its kind comes first, and the job's own name
+   * behind it, for that is what the crew calls it.
+   */
+  private String named(Tool tool, String kind) {
+    String word = writing.texts().say("tool-kind." + kind);
+    if (tool.isNamedByKind()) {
+      return word;
+    }
+    return writing.texts().language() == Language.ENGLISH
+        ? tool.name()
+        : writing.texts().say("day-plan.tool.own", Map.of("kind", word, "name", tool.name()));
   }
 
   private String gravel() {

@@ -184,7 +184,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
   List<String> dangers() {
     List<Task.Kind> kinds = day.portions().stream().map(Portion::kind).distinct().toList();
     return packet.safetyNotes().dangers(day.holes(), kinds, DANGERS).stream()
-        .map(note -> SafetyNotesSheet.line(note, writing).action())
+        .map(note -> SafetyNotesSheet.action(note, writing))
         .toList();
   }
 

@@ -85,7 +85,9 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
   /** A volume of soil, gravel or concrete: cubic feet, or litres below a cubic metre. */
   public String volume(Volume volume) {
     if (imperial()) {
-      return NumberNotation.write(volume, Unit.CUBIC_FOOT, 1);
+      return NumberNotation.write(Unit.CUBIC_FOOT.in(volume), 1)
+          + '\u00a0'
+          + texts.say("unit.cubic-foot");
     }
     return volume.cubicMetres() < 1
         ? NumberNotation.write(volume, Unit.LITRE, 0)

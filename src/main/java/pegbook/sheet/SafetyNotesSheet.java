@@ -54,12 +54,19 @@ public record SafetyNotesSheet(
         List.of(colours.subList(0, half), colours.subList(half, colours.size())));
   }
 
-  /** A note in words; day sheets print its action alone or with its reason. */
-  public static Line line(Note note, Writing writing) {
+  /** What a note asks for: the line of it that day sheets print. */
+  static String action(Note note, Writing writing) {
+    return writing
+        .texts()
+        .say("note." + note.id() + ".do", writing.formats().arguments(note.arguments()));
+  }
+
+  /** A note in words. */
+  private static Line line(Note note, Writing writing) {
     Texts texts = writing.texts();
     Map<String, String> values = writing.formats().arguments(note.arguments());
     return new Line(
-        texts.say("note." + note.id() + ".do", values),
+        action(note, writing),
         texts.say("note." + note.id() + ".why", values),
         new Sources(texts).write(note.citations()),
         FindingsSheet.decider(note.decides(), texts));

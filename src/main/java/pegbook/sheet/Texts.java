@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
@@ -12,6 +13,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import pegbook.job.Language;
 
 /**
  * The packet's words: one file of {@code key=value} lines for each subject, with named placeholders
@@ -58,29 +60,41 @@ public final class Texts {
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)\\}");
 
+  private final Language language;
   private final Map<String, String> byKey;
 
-  private Texts(Map<String, String> byKey) {
+  private Texts(Language language, Map<String, String> byKey) {
+    this.language = language;
     this.byKey = byKey;
   }
 
   /**
-   * Reads a language's files.
+   * Reads the files of the language in which whole packets print.
    *
    * @param files gives a file's text by its name, one of {@link #FILES}
    * @throws IllegalArgumentException when a key stands twice
    */
   public static Texts read(Function<String, String> files) {
+    return read(Language.ENGLISH, file -> Optional.of(files.apply(file)));
+  }
+
+  /**
+   * Reads a language's files. Other languages than English have the words of day sheets alone.
+   *
+   * @param files gives a file's text by its name, one of {@link #FILES}, where there is one
+   * @throws IllegalArgumentException when a key stands twice
+   */
+  public static Texts read(Language language, Function<String, Optional<String>> files) {
     Map<String, String> byKey = new TreeMap<>();
     for (String file : FILES) {
-      Properties properties = parse(file, files.apply(file));
+      Properties properties = parse(file, files.apply(file).orElse(""));
       for (String key : new TreeSet<>(properties.stringPropertyNames())) {
         if (byKey.put(key, properties.getProperty(key)) != null) {
           throw new IllegalArgumentException("texts: \"" + key + "\" stands in two files");
         }
       }
     }
-    return new Texts(byKey);
+    return new Texts(language, byKey);
   }
 
   private static Properties parse(String file, String text) {
@@ -91,6 +105,11 @@ public final class Texts {
       throw new IllegalArgumentException("texts: " + file + ".properties: " + e.getMessage(), e);
     }
     return properties;
+  }
+
+  /** Whose words they are. */
+  public Language language() {
+    return language;
   }
 
   /** All keys. */

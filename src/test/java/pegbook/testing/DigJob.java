@@ -26,6 +26,7 @@ import pegbook.job.Frost;
 import pegbook.job.Ground;
 import pegbook.job.Heading;
 import pegbook.job.Job;
+import pegbook.job.Language;
 import pegbook.job.Layout;
 import pegbook.job.Outline;
 import pegbook.job.Paper;
@@ -168,7 +169,12 @@ public final class DigJob {
         floor,
         Optional.empty(),
         Design.UNKNOWN,
-        new Crew(2, new Duration(6), Optional.empty(), new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
+        new Crew(
+            2,
+            new Duration(6),
+            Optional.empty(),
+            new TreeSet<>(List.of(DayOfWeek.SATURDAY)),
+            new TreeSet<>(List.of(Language.ENGLISH))),
         plan,
         tools,
         spoil,

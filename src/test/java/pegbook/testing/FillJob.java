@@ -13,6 +13,7 @@ import pegbook.job.Concrete;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Crew;
 import pegbook.job.Job;
+import pegbook.job.Language;
 import pegbook.job.Plan;
 import pegbook.job.Steel;
 import pegbook.job.Stock;
@@ -132,7 +133,12 @@ public final class FillJob {
         plain.floor(),
         plain.wind(),
         plain.design(),
-        new Crew(people, hoursPerDay, start, new TreeSet<>(workDays)),
+        new Crew(
+            people,
+            hoursPerDay,
+            start,
+            new TreeSet<>(workDays),
+            new TreeSet<>(List.of(Language.ENGLISH))),
         plan,
         plain.tools(),
         plain.spoil(),

@@ -69,7 +69,15 @@ public final class JobMaker {
     new MadeDesign(job, number, imperial).design();
     new MadeSite(job, chance, written, imperial).place().site(outline.reach()).work();
     new MadeStock(job, number, imperial).stock();
+    daySheets();
     return job;
+  }
+
+  /** Every eighth job prints its day sheets in both languages. */
+  private void daySheets() {
+    if (number % 8 == 3) {
+      job.withObjectProperty("crew").putArray("daySheets").add("english").add("spanish");
+    }
   }
 
   /** Every fourth job stands on a steep slope. */

@@ -19,6 +19,7 @@ import pegbook.job.Field;
 import pegbook.job.Ground;
 import pegbook.job.Heading;
 import pegbook.job.Job;
+import pegbook.job.Language;
 import pegbook.job.Layout;
 import pegbook.job.Outline;
 import pegbook.job.Paper;
@@ -157,7 +158,12 @@ public final class LayoutJob {
         Optional.empty(),
         Optional.empty(),
         Design.UNKNOWN,
-        new Crew(2, new Duration(6), Optional.empty(), new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
+        new Crew(
+            2,
+            new Duration(6),
+            Optional.empty(),
+            new TreeSet<>(List.of(DayOfWeek.SATURDAY)),
+            new TreeSet<>(List.of(Language.ENGLISH))),
         Plan.PLAIN,
         List.of(),
         new Spoil(Volume.ofCubicFeet(3), Optional.empty(), Optional.empty()),

@@ -21,6 +21,7 @@ import pegbook.job.Floor;
 import pegbook.job.Ground;
 import pegbook.job.Heading;
 import pegbook.job.Job;
+import pegbook.job.Language;
 import pegbook.job.Layout;
 import pegbook.job.Outline;
 import pegbook.job.Paper;
@@ -136,7 +137,12 @@ public final class SiteJob {
         floor,
         Optional.empty(),
         Design.UNKNOWN,
-        new Crew(people, new Duration(6), start, new TreeSet<>(List.of(DayOfWeek.SATURDAY))),
+        new Crew(
+            people,
+            new Duration(6),
+            start,
+            new TreeSet<>(List.of(DayOfWeek.SATURDAY)),
+            new TreeSet<>(List.of(Language.ENGLISH))),
         Plan.PLAIN,
         tools.stream().map(SiteJob::tool).toList(),
         new Spoil(Volume.ofCubicFeet(3), Optional.empty(), Optional.empty()),

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import pegbook.job.Language;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
 import pegbook.lettering.Faces;
@@ -31,6 +32,10 @@ public record TrialPacket(String name, Packet packet) {
   /** The packet's words. */
   public static final Texts TEXTS =
       Texts.read(file -> FOLDER.text("texts/en/" + file + ".properties"));
+
+  /** The words of day sheets in Spanish. */
+  public static final Texts SPANISH =
+      Texts.read(Language.SPANISH, file -> FOLDER.findText("texts/es/" + file + ".properties"));
 
   /** Packets of every job in {@code input/}, in the order of their names. */
   public static Stream<TrialPacket> examples() {
@@ -81,6 +86,11 @@ public record TrialPacket(String name, Packet packet) {
   /** What its sheets are written with. */
   public Writing writing() {
     return Writing.of(packet.job(), TEXTS, LETTERING);
+  }
+
+  /** What its day sheets in Spanish are written with. */
+  public Writing spanish() {
+    return Writing.of(packet.job(), SPANISH, LETTERING);
   }
 
   @Override
