@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
+import pegbook.measure.Pressure;
 
 /**
  * What pieces are cut from.
@@ -13,9 +14,25 @@ import pegbook.measure.Money;
  * @param offcuts that lie in the shed already
  * @param kerf what one cut takes
  * @param usefulOffcut from which length on what is left over is kept
+ * @param yield strength of the steel, as its grade says
+ * @param coating of the bars
  */
 public record Stock(
-    Length length, List<Bar> bars, List<Offcut> offcuts, Length kerf, Length usefulOffcut) {
+    Length length,
+    List<Bar> bars,
+    List<Offcut> offcuts,
+    Length kerf,
+    Length usefulOffcut,
+    Pressure yield,
+    Coating coating) {
+  /** What lies on the steel. */
+  public enum Coating {
+    NONE,
+    /** Concrete holds it less well. */
+    EPOXY,
+    ZINC
+  }
+
   public Stock {
     bars = List.copyOf(bars);
     offcuts = List.copyOf(offcuts);

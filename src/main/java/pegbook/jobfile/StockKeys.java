@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import pegbook.job.Stock;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
+import pegbook.measure.Pressure;
 
 /** What pieces are cut from: lengths sold, what they cost, offcuts in the shed. */
 final class StockKeys {
@@ -66,9 +67,18 @@ final class StockKeys {
           "\"2 ft\"",
           "\"600 mm\"",
           COMMON_PRACTICE);
+  static final Key<Pressure> YIELD =
+      Key.orElse(
+          "yield",
+          Values.pressure("40000 psi", "100000 psi", "275 MPa", "690 MPa"),
+          "\"60000 psi\"",
+          "\"500 MPa\"",
+          COMMON_PRACTICE);
+  static final Key<Stock.Coating> COATING =
+      Key.orElse("coating", ChoiceValue.of(Stock.Coating.class), "\"none\"", COMMON_PRACTICE);
   static final SectionValue<Stock> STOCK =
       new SectionValue<>(
-          List.of(USUAL, BARS, OFFCUTS, KERF, USEFUL),
+          List.of(USUAL, BARS, OFFCUTS, KERF, USEFUL, YIELD, COATING),
           (fields, report) -> pricesFit(fields, report),
           fields ->
               new Stock(
@@ -76,7 +86,9 @@ final class StockKeys {
                   fields.find(BARS).orElse(List.of()),
                   fields.find(OFFCUTS).orElse(List.of()),
                   fields.get(KERF),
-                  fields.get(USEFUL)));
+                  fields.get(USEFUL),
+                  fields.get(YIELD),
+                  fields.get(COATING)));
 
   private StockKeys() {}
 

@@ -47,6 +47,7 @@ public final class Texts {
           "pier",
           "concrete-plan",
           "concrete-exposure",
+          "anchorage",
           "steel-plan",
           "cut-plan",
           "buying-list",

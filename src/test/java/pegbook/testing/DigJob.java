@@ -58,7 +58,14 @@ import pegbook.measure.Volume;
 public final class DigJob {
   /** Twenty feet and no offcuts. */
   static final Stock STOCK =
-      new Stock(Length.ofFeet(20), List.of(), List.of(), Length.ofInches(0.125), Length.ofFeet(2));
+      new Stock(
+          Length.ofFeet(20),
+          List.of(),
+          List.of(),
+          Length.ofInches(0.125),
+          Length.ofFeet(2),
+          Pressure.ofPsi(60_000),
+          Stock.Coating.NONE);
 
   public UnitSystem units = UnitSystem.IMPERIAL;
   public Paper paper = Paper.LETTER;

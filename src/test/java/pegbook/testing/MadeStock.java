@@ -38,6 +38,10 @@ final class MadeStock {
       stock.put("kerf", imperial ? "1/16 in" : "0 mm");
       stock.put("usefulOffcut", imperial ? "3 ft 6 in" : "1 m");
     }
+    if (number % 5 == 1) {
+      stock.put("yield", imperial ? "80000 psi" : "420 MPa");
+      stock.put("coating", number % 2 == 0 ? "epoxy" : "zinc");
+    }
     ArrayNode offcuts = stock.putArray("offcuts");
     offcuts
         .addObject()

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import pegbook.calc.cutplan.CutPlan.Order;
 import pegbook.calc.cutplan.CutPlan.SizePlan;
+import pegbook.figures.AnchorageFormulas;
 import pegbook.figures.Argument;
+import pegbook.figures.BarAnchorage;
 import pegbook.figures.CutPiece;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
@@ -12,18 +14,28 @@ import pegbook.figures.Finding.Kind;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.measure.Length;
+import pegbook.measure.Rounding;
+import pegbook.measure.UnitSystem;
 import pegbook.published.Bars;
 import pegbook.published.Citation;
 
 /** What the reader must know of a plan. */
 final class CutPlanFindings {
-  private final Job job;
   private final CutPlanFormulas formulas;
+  private final BarAnchorage anchorage;
+
+  /** Laps are told in whole inches or centimetres. */
+  private final Length lapStep;
+
   private final List<Working> workings = new ArrayList<>();
 
   CutPlanFindings(Job job) {
-    this.job = job;
-    this.formulas = new CutPlanFormulas(job.heading().units());
+    UnitSystem units = job.heading().units();
+    this.formulas = new CutPlanFormulas(units);
+    this.anchorage =
+        new BarAnchorage(
+            units, job.concrete().strength(), job.stock().yield(), job.stock().coating());
+    this.lapStep = units == UnitSystem.IMPERIAL ? Length.ofInches(1) : Length.ofMillimetres(10);
   }
 
   /** The laps that were offered. */
@@ -47,27 +59,36 @@ final class CutPlanFindings {
   }
 
   private Finding tooLong(CutPiece piece, Length longest) {
-    Finding finding =
-        Finding.of(
-                Kind.ASK,
-                piece.isStraight() ? "piece-longer-than-stock" : "bent-piece-longer-than-stock",
-                "stock.bars",
-                Decider.ENGINEER,
-                piece.isStraight() ? CutPlanFormulas.LAP : Citation.COMMON_PRACTICE)
-            .about(piece.marks())
-            .with("piece", Argument.words(piece.name()))
-            .with("count", Argument.of(piece.count()))
-            .with("size", Argument.words(piece.size()))
-            .with("cut", Argument.of(piece.length()))
-            .with("stock", Argument.of(longest));
     if (!piece.isStraight()) {
-      return finding;
+      return tooLong("bent-piece-longer-than-stock", piece, longest, Citation.COMMON_PRACTICE);
     }
-    Length bar = Bars.get(piece.size()).diameter();
     Working lap =
-        Working.of(formulas.lap(bar.millimetres()), piece.name(), job.concrete().strength(), bar);
+        anchorage.lap(
+            piece.name(),
+            Bars.get(piece.size()).diameter(),
+            BarAnchorage.Room.APART,
+            BarAnchorage.Place.UPRIGHT_OR_LOW);
+    Length length = lap.asLength().setTo(lapStep, Rounding.UP);
+    if (!length.isLessThan(longest)) {
+      return tooLong("piece-longer-than-lap", piece, longest, AnchorageFormulas.LAP)
+          .with("lap", Argument.of(length));
+    }
+    Working parts = Working.of(formulas.parts(), piece.name(), piece.length(), longest, length);
     workings.add(lap);
-    return finding.with("lap", Argument.of(lap.asLength()));
+    workings.add(parts);
+    return tooLong("piece-longer-than-stock", piece, longest, AnchorageFormulas.LAP)
+        .with("lap", Argument.of(length))
+        .with("parts", Argument.of(Rounding.UP.steps(parts.result(), 1)));
+  }
+
+  private static Finding tooLong(String id, CutPiece piece, Length longest, Citation source) {
+    return Finding.of(Kind.ASK, id, "stock.bars", Decider.ENGINEER, source)
+        .about(piece.marks())
+        .with("piece", Argument.words(piece.name()))
+        .with("count", Argument.of(piece.count()))
+        .with("size", Argument.words(piece.size()))
+        .with("cut", Argument.of(piece.length()))
+        .with("stock", Argument.of(longest));
   }
 
   private static Finding shortOf(String size, Order order) {

@@ -29,6 +29,7 @@ import pegbook.job.Stock;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 import pegbook.measure.Money;
+import pegbook.measure.Pressure;
 import pegbook.measure.Unit;
 import pegbook.measure.Volume;
 import pegbook.testing.FillJob;
@@ -100,7 +101,9 @@ class BuyingListCalculatorTest {
               new Stock.Bar("#4", Length.ofFeet(20), Optional.of(usd("11.80")), Optional.empty())),
           List.of(),
           Length.ZERO,
-          Length.ofFeet(2));
+          Length.ofFeet(2),
+          Pressure.ofPsi(60_000),
+          Stock.Coating.NONE);
 
   private static Money usd(String amount) {
     return new Money(new BigDecimal(amount), "USD");

@@ -18,6 +18,7 @@ import pegbook.calc.cutplan.CutPlan.CutBar;
 import pegbook.calc.cutplan.CutPlan.Order;
 import pegbook.calc.cutplan.CutPlan.Run;
 import pegbook.calc.cutplan.CutPlan.SizePlan;
+import pegbook.figures.Argument;
 import pegbook.figures.CutPiece;
 import pegbook.figures.Finding;
 import pegbook.figures.Need;
@@ -35,7 +36,14 @@ class CutPlanCalculatorTest {
 
   private CutPlan plan(CutPiece... pieces) {
     job.stock =
-        new Stock(Length.ofFeet(20), bars, offcuts, Length.ofInches(0.125), Length.ofFeet(2));
+        new Stock(
+            Length.ofFeet(20),
+            bars,
+            offcuts,
+            Length.ofInches(0.125),
+            Length.ofFeet(2),
+            Pressure.ofPsi(60_000),
+            Stock.Coating.NONE);
     return CutPlanCalculator.calculate(job.job(), List.of(pieces));
   }
 
@@ -117,10 +125,36 @@ class CutPlanCalculatorTest {
     Finding finding = plan.findings().get(0);
     assertThat(finding.id()).isEqualTo("piece-longer-than-stock");
     assertThat(finding.subjects()).containsExactly("P1");
-    assertThat(plan.workings().stream().filter(w -> w.formula().id().contains("lap")))
+    assertThat(plan.workings().stream().filter(w -> w.formula().id().equals("anchorage.lap")))
         .singleElement()
         .satisfies(w -> assertThat(w.result()).isCloseTo(inches, within(0.051)));
     assertThat(plan.sizes().get(0).tooLong()).hasSize(1);
+  }
+
+  /** 50 ft from bars of 20 ft, each lapped 25 in (24.7 set up): (600 - 25) / (240 - 25) = 2.7. */
+  @Test
+  void saysInHowManyParts() {
+    CutPlan plan = plan(new CutPiece("#4", "A", Length.ofFeet(50), 1, List.of("P1"), true));
+    assertThat(plan.findings().get(0).arguments())
+        .containsEntry("parts", Argument.of(3))
+        .containsEntry("lap", Argument.of(Length.ofInches(25)));
+  }
+
+  /** Concrete and bars at their worst: a lap longer than any bar is no way out. */
+  @Test
+  void offersNoLapLongerThanABar() {
+    job.strength = Pressure.ofPsi(2500);
+    bars.add(new Stock.Bar("#8", Length.ofInches(78), Optional.empty(), Optional.empty()));
+    CutPlan plan = plan(new CutPiece("#8", "A", Length.ofInches(100), 2, List.of("P1"), true));
+    assertThat(plan.findings()).extracting(Finding::id).containsExactly("piece-longer-than-lap");
+  }
+
+  @Test
+  void offersNoLapOfABentPiece() {
+    CutPlan plan = plan(new CutPiece("#4", "A", Length.ofFeet(21), 2, List.of("P1"), false));
+    assertThat(plan.findings())
+        .extracting(Finding::id)
+        .containsExactly("bent-piece-longer-than-stock");
   }
 
   @Test
