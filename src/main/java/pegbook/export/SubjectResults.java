@@ -148,6 +148,7 @@ final class SubjectResults {
 
   private static void steel(JsonFigures json, SteelPlan plan) {
     json.list("elements", plan.elements(), SubjectResults::element)
+        .list("uprights", plan.cages(), SubjectResults::uprights)
         .list("barList", plan.barList(), SubjectResults::barLine)
         .list("sizes", plan.sizes(), SubjectResults::size);
   }
@@ -161,6 +162,18 @@ final class SubjectResults {
         .quantity("steelGiven", element.given())
         .quantity("steelAsked", element.asked())
         .text("verdict", element.verdict().name());
+  }
+
+  private static void uprights(JsonFigures json, SteelPlan.Cage cage) {
+    SteelPlan.Uprights uprights = cage.uprights();
+    json.texts("marks", cage.marks())
+        .quantity("footMetres", uprights.foot())
+        .quantity("riseMetres", uprights.rise())
+        .quantity("hookLegMetres", uprights.lowestHook().map(SteelPlan.Hook::leg))
+        .quantity("lapMetres", uprights.starters().map(SteelPlan.Starters::lap))
+        .quantity("starterMetres", uprights.starters().map(SteelPlan.Starters::rise))
+        .quantity("reachMetres", uprights.embedment().map(SteelPlan.Embedment::reach))
+        .quantity("reachNeededMetres", uprights.embedment().map(SteelPlan.Embedment::needed));
   }
 
   private static void barLine(JsonFigures json, SteelPlan.BarLine line) {

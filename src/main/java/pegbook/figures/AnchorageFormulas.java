@@ -14,7 +14,9 @@ import pegbook.published.Citation;
  */
 public final class AnchorageFormulas {
   /** Straight bars. */
-  public static final Citation DEVELOPMENT = new Citation("aci-318-19", "25.4.2.3, 25.4.2.5, 25.4.1.4");
+  public static final Citation DEVELOPMENT =
+      new Citation("aci-318-19", "25.4.2.3, 25.4.2.5, 25.4.1.4");
+
   private static final Citation GENERAL =
       new Citation("aci-318-19", "25.4.2.4, 25.4.2.5, 25.4.1.4");
 

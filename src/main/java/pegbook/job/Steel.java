@@ -10,8 +10,25 @@ import pegbook.measure.Length;
  * @param size name of the bar, such as "#4" or "12 mm"
  * @param ties ties or hoops round the verticals, where there are any
  * @param cover concrete between the outermost steel and the earth or the form
+ * @param foot how the lowest bars end
+ * @param firstLift height of the concrete that is poured first, from its underside; absent: all in
+ *     one pour
  */
-public record Steel(int bars, String size, Optional<Ties> ties, Length cover) {
+public record Steel(
+    int bars,
+    String size,
+    Optional<Ties> ties,
+    Length cover,
+    Foot foot,
+    Optional<Length> firstLift) {
+
+  /** How bars end at the bottom. */
+  public enum Foot {
+    STRAIGHT,
+    /** In a standard hook of 90 degrees. */
+    HOOKED
+  }
+
   /**
    * Ties round the vertical bars.
    *

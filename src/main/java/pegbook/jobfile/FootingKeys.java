@@ -37,11 +37,20 @@ final class FootingKeys {
           "\"3 in\"",
           "\"75 mm\"",
           PUBLISHED);
+  static final Key<Steel.Foot> FOOT = Key.free("foot", ChoiceValue.of(Steel.Foot.class));
+  static final Key<Length> FIRST_LIFT =
+      Key.free("firstLift", Values.length("6 in", "30 ft", "150 mm", "9 m"));
   static final SectionValue<Steel> STEEL_PART =
       new SectionValue<>(
-          List.of(BARS, SIZE, TIES, COVER),
+          List.of(BARS, SIZE, TIES, COVER, FOOT, FIRST_LIFT),
           fields ->
-              new Steel(fields.get(BARS), fields.get(SIZE), fields.find(TIES), fields.get(COVER)));
+              new Steel(
+                  fields.get(BARS),
+                  fields.get(SIZE),
+                  fields.find(TIES),
+                  fields.get(COVER),
+                  fields.find(FOOT).orElse(Steel.Foot.STRAIGHT),
+                  fields.find(FIRST_LIFT)));
 
   private static final QuantityValue<Length> DIAMETER =
       Values.length("4 in", "10 ft", "100 mm", "3 m");

@@ -1,10 +1,16 @@
 package pegbook.sheet;
 
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Stream;
+import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.steelplan.SteelPlan.BarLine;
+import pegbook.calc.steelplan.SteelPlan.Cage;
+import pegbook.calc.steelplan.SteelPlan.Hook;
 import pegbook.calc.steelplan.SteelPlan.Rings;
+import pegbook.calc.steelplan.SteelPlan.Uprights;
+import pegbook.measure.Length;
 import pegbook.sheet.drafting.Canvas;
+import pegbook.sheet.drafting.Dimension;
 import pegbook.sheet.drafting.Spots;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Element;
@@ -17,6 +23,8 @@ final class BarShape {
   static final double WIDTH_MM = 64;
 
   private static final double STRAIGHT_HEIGHT_MM = 9;
+  private static final double HOOKED_HEIGHT_MM = 21;
+  private static final double BEND_MM = 2;
   private static final double RING_HEIGHT_MM = 23;
   private static final double RING_RADIUS_MM = 8;
   private static final double LINE_MM = 4.2;
@@ -24,11 +32,65 @@ final class BarShape {
 
   private BarShape() {}
 
-  /** A line of the bar list; rings where it is bent. */
-  static Drawing of(Writing writing, BarLine line, Optional<Rings> rings, String id) {
-    return rings
-        .map(ring -> ring(writing, line, ring, id))
-        .orElseGet(() -> straight(writing, line, id));
+  /** A bar with a hook at one end: from the back of the hook to the other end. */
+  private record Hooked(Length rise, Hook hook) {}
+
+  /** A line of the bar list. */
+  static Drawing of(Writing writing, SteelPlan plan, BarLine line, String id) {
+    return switch (line.shape()) {
+      case STRAIGHT -> straight(writing, line, id);
+      case HOOKED_ONE_END -> hooked(writing, line, hooked(plan, line), id);
+      case RING -> ring(writing, line, rings(plan, line), id);
+    };
+  }
+
+  private static Stream<Cage> cages(SteelPlan plan, BarLine line) {
+    return plan.cages().stream()
+        .filter(
+            cage ->
+                cage.pieces().stream().anyMatch(piece -> piece.barMark().equals(line.barMark())));
+  }
+
+  private static Rings rings(SteelPlan plan, BarLine line) {
+    return cages(plan, line).flatMap(cage -> cage.rings().stream()).findFirst().orElseThrow();
+  }
+
+  private static Hooked hooked(SteelPlan plan, BarLine line) {
+    Uprights uprights = cages(plan, line).map(Cage::uprights).findFirst().orElseThrow();
+    return uprights
+        .starters()
+        .flatMap(starters -> starters.hook().map(hook -> new Hooked(starters.rise(), hook)))
+        .or(() -> uprights.hook().map(hook -> new Hooked(uprights.rise(), hook)))
+        .orElseThrow();
+  }
+
+  /** Lying on its side: the leg at the left. */
+  private static Drawing hooked(Writing writing, BarLine line, Hooked hooked, String id) {
+    Canvas canvas = new Canvas(WIDTH_MM, HOOKED_HEIGHT_MM, writing.lettering());
+    double left = 3;
+    double low = 6.5;
+    canvas.line(new Spot(left, HOOKED_HEIGHT_MM - 1), new Spot(left, low + BEND_MM), Pen.HEAVY);
+    canvas.under(
+        new Element.Arc(new Spot(left + BEND_MM, low + BEND_MM), BEND_MM, 180, 90, Pen.HEAVY));
+    canvas.line(new Spot(left + BEND_MM, low), new Spot(WIDTH_MM - 3, low), Pen.HEAVY);
+    Dimension.draw(
+        canvas,
+        new Spot(left, low),
+        new Spot(WIDTH_MM - 3, low),
+        -4,
+        writing.formats().length(hooked.rise()),
+        TYPE);
+    String[] keys = {"leg", "pin", "stock"};
+    String[] values = {
+      writing.formats().size(hooked.hook().leg()),
+      writing.formats().size(hooked.hook().insideBend()),
+      writing.formats().length(line.cut())
+    };
+    for (int i = 0; i < keys.length; i++) {
+      String words = writing.texts().say("steel-plan.shape." + keys[i], Map.of("value", values[i]));
+      write(canvas, new Spot(left + 4, HOOKED_HEIGHT_MM - 4 - i * LINE_MM), words, false);
+    }
+    return canvas.drawing(id, description(writing, line, "hooked"));
   }
 
   private static Drawing straight(Writing writing, BarLine line, String id) {

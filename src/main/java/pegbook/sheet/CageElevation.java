@@ -2,10 +2,8 @@ package pegbook.sheet;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import pegbook.calc.steelplan.SteelPlan.Cage;
-import pegbook.calc.steelplan.SteelPlan.Rings;
 import pegbook.figures.BarPiece;
 import pegbook.figures.Hole;
 import pegbook.geometry.Point;
@@ -42,6 +40,7 @@ final class CageElevation {
   private final Cage cage;
   private final DrawingScale scale;
   private final Canvas canvas;
+  private final CageBars steel;
 
   /** Middle of the footing, and the heights of its levels on paper. */
   private final double middle;
@@ -71,6 +70,7 @@ final class CageElevation {
     this.underside = bottom + scale.millimetres(hole.gravel());
     this.ground = underside + scale.millimetres(hole.depth());
     this.top = ground + scale.millimetres(hole.top());
+    this.steel = new CageBars(canvas, scale, cage, middle, underside);
   }
 
   private static Length widest(Hole hole) {
@@ -115,7 +115,7 @@ final class CageElevation {
       Fills.gravel(canvas, box(half(hole.diameter()), bottom, underside));
     }
     concrete();
-    steel();
+    steel.draw(Pen.THICK, Pen.MEDIUM, 2 * half(cage.concrete()));
     dimensions();
     label();
   }
@@ -167,55 +167,20 @@ final class CageElevation {
         Pen.THICK);
   }
 
-  private double steelFoot() {
-    return underside + scale.millimetres(cage.bottomCover());
-  }
-
-  private double steelHead() {
-    return steelFoot() + scale.millimetres(cage.cut());
-  }
-
-  private void steel() {
-    double radius = cage.bars() == 1 ? 0 : half(cage.barCircle());
-    barPlaces(radius)
-        .forEach(
-            x ->
-                canvas.line(
-                    new Spot(middle + x, steelFoot()),
-                    new Spot(middle + x, steelHead()),
-                    Pen.THICK));
-    cage.rings()
-        .ifPresent(
-            rings -> {
-              for (int i = 0; i < rings.count(); i++) {
-                double y = ringHeight(rings, i);
-                double half = half(rings.outside());
-                canvas.line(new Spot(middle - half, y), new Spot(middle + half, y), Pen.MEDIUM);
-              }
-            });
-  }
-
-  /** Bars seen from the side, those behind one another once. */
-  private DoubleStream barPlaces(double radius) {
-    return IntStream.range(0, cage.bars())
-        .mapToLong(
-            i ->
-                Math.round(
-                    100 * radius * StrictMath.cos(Math.PI / 2 - 2 * Math.PI * i / cage.bars())))
-        .distinct()
-        .mapToDouble(hundredths -> hundredths / 100.0);
-  }
-
-  private double ringHeight(Rings rings, int number) {
-    return steelFoot() + scale.millimetres(rings.fromEnd().plus(rings.spacing().times(number)));
-  }
-
   private void dimensions() {
     double left = middle - half(widest(hole)) - SOIL_MM;
     dimension(left, underside, ground, 4, hole.depth());
     dimension(left, ground, top, 4, hole.top());
     dimension(left, bottom, underside, 4, hole.gravel());
-    dimension(left, steelFoot(), steelHead(), 12, cage.cut());
+    cage.uprights()
+        .starters()
+        .ifPresentOrElse(
+            starters -> {
+              Length reach = starters.joint().minus(cage.bottomCover());
+              dimension(left, steel.foot(), steel.uprightFoot(), 12, reach);
+              dimension(left, steel.uprightFoot(), steel.head(starters), 12, starters.lap());
+            },
+            () -> dimension(left, steel.foot(), steel.head(), 12, cage.uprights().rise()));
     Dimension.draw(
         canvas,
         new Spot(middle - half(hole.diameter()), bottom),
@@ -243,11 +208,7 @@ final class CageElevation {
    * next ring, until it stands clear; in a cage too small for it the cut across names the bar.
    */
   private void label() {
-    double right = cage.bars() == 1 ? 0 : half(cage.barCircle());
-    double length = steelHead() - steelFoot();
-    mark(
-        cage.pieces().get(0),
-        PARTS.stream().map(part -> new Spot(middle + right, steelFoot() + part * length)).toList());
+    mark(cage.pieces().get(0), along(steel.radius(), steel.uprightFoot(), steel.head()));
     cage.rings()
         .ifPresent(
             rings ->
@@ -257,8 +218,20 @@ final class CageElevation {
                         .map(ring -> (ring + 1) % rings.count())
                         .mapToObj(
                             ring ->
-                                new Spot(middle + half(rings.outside()), ringHeight(rings, ring)))
+                                new Spot(
+                                    middle + half(rings.outside()), steel.ringHeight(rings, ring)))
                         .toList()));
+    cage.uprights()
+        .starters()
+        .ifPresent(
+            starters ->
+                mark(
+                    cage.pieces().get(cage.pieces().size() - 1),
+                    along(steel.starterRadius(), steel.foot(), steel.uprightFoot())));
+  }
+
+  private List<Spot> along(double x, double low, double high) {
+    return PARTS.stream().map(part -> new Spot(middle + x, low + part * (high - low))).toList();
   }
 
   /** Writes a mark at the first place where there is room for it. */

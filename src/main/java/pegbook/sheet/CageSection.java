@@ -62,6 +62,7 @@ final class CageSection {
     for (int i = 0; i < cage.bars(); i++) {
       canvas.dot(bar(i), scale.millimetres(cage.diameter()) / 2);
     }
+    cage.uprights().starters().ifPresent(starters -> starters());
     Dimension.draw(
         canvas,
         Spots.shifted(centre, -outside, 0),
@@ -76,6 +77,24 @@ final class CageSection {
   private Spot bar(int number) {
     double radius = cage.bars() == 1 ? 0 : scale.millimetres(cage.barCircle()) / 2;
     return Spots.towards(centre, 90 - 360.0 * number / cage.bars(), radius);
+  }
+
+  /** Starters lie beside their bars, drawn hollow. */
+  private void starters() {
+    for (int i = 0; i < cage.bars(); i++) {
+      canvas.circle(starter(i), scale.millimetres(cage.diameter()) / 2, Pen.THIN);
+    }
+  }
+
+  private Spot starter(int number) {
+    double radius = scale.millimetres(cage.barCircle()) / 2;
+    double beside = scale.millimetres(cage.diameter());
+    return cage.bars() == 1
+        ? Spots.shifted(centre, beside, 0)
+        : Spots.towards(
+            centre,
+            90 - 360.0 * number / cage.bars() + StrictMath.toDegrees(beside / radius),
+            radius);
   }
 
   private void ring(Rings rings) {
@@ -103,6 +122,10 @@ final class CageSection {
               String mark = cage.pieces().get(1).barMark();
               note(mark, Spots.towards(centre, 0, middle), right, outside * 0.2, true);
             });
+    if (cage.uprights().starters().isPresent()) {
+      String mark = cage.pieces().get(cage.pieces().size() - 1).barMark();
+      note(mark, starter(cage.bars() > 4 ? 2 : 1 % cage.bars()), right, -outside * 0.2, true);
+    }
     note(
         writing.formats().size(cage.cover()),
         Spots.towards(centre, -30, outside - scale.millimetres(cage.cover()) / 2),

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.calc.steelplan.SteelPlan.Cage;
+import pegbook.calc.steelplan.SteelPlan.Hook;
 import pegbook.calc.steelplan.SteelPlan.Rings;
 import pegbook.figures.BarPiece;
 import pegbook.figures.Task;
@@ -61,6 +62,10 @@ record DayBars(Packet packet, Writing writing, WorkDay day) {
     words.put("count", writing.formats().count(today.count()));
     words.put("size", today.piece().size());
     words.put("cut", writing.formats().length(today.piece().cut()));
+    if (today.piece().shape() == BarPiece.Shape.HOOKED_ONE_END) {
+      words.put("leg", today.cages().get(0).uprights().lowestHook().map(this::leg).orElse(""));
+      return writing.texts().say("day-plan.bar.hooked", words);
+    }
     Optional<Rings> rings = today.cages().get(0).rings();
     if (today.piece().shape() != BarPiece.Shape.RING || rings.isEmpty()) {
       return writing.texts().say("day-plan.bar.straight", words);
@@ -68,6 +73,10 @@ record DayBars(Packet packet, Writing writing, WorkDay day) {
     words.put("outside", writing.formats().size(rings.get().outside()));
     words.put("spacing", spacing(today));
     return writing.texts().say("day-plan.bar.ring", words);
+  }
+
+  private String leg(Hook hook) {
+    return writing.formats().size(hook.leg());
   }
 
   /** From ring to ring; with the footings' names where cages of the day differ. */

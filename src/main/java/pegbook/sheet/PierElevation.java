@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import pegbook.calc.pierstiffness.PierStiffness.FloorGap;
 import pegbook.calc.steelplan.SteelPlan.Cage;
 import pegbook.figures.FrostSleeve;
@@ -227,30 +226,8 @@ final class PierElevation {
   }
 
   private void steel(Cage cage) {
-    double foot = height(hole.depth().negated().plus(cage.bottomCover()));
-    double head = foot + scale.millimetres(cage.cut());
-    double radius = cage.bars() == 1 ? 0 : half(cage.barCircle());
-    IntStream.range(0, cage.bars())
-        .mapToLong(
-            i ->
-                Math.round(
-                    100 * radius * StrictMath.cos(Math.PI / 2 - 2 * Math.PI * i / cage.bars())))
-        .distinct()
-        .forEach(
-            x ->
-                canvas.line(
-                    new Spot(middle + x / 100.0, foot),
-                    new Spot(middle + x / 100.0, head),
-                    Pen.MEDIUM));
-    cage.rings()
-        .ifPresent(
-            rings -> {
-              for (int i = 0; i < rings.count(); i++) {
-                double y = foot + scale.millimetres(rings.fromEnd().plus(rings.spacing().times(i)));
-                double side = half(rings.outside());
-                canvas.line(new Spot(middle - side, y), new Spot(middle + side, y), Pen.THIN);
-              }
-            });
+    new CageBars(canvas, scale, cage, middle, height(hole.depth().negated()))
+        .draw(Pen.MEDIUM, Pen.THIN, 2 * half(cage.concrete()));
   }
 
   /** One that leaves below the concrete has its finding, and no picture. */

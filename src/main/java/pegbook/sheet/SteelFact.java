@@ -5,9 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import pegbook.calc.steelplan.SteelPlan.Cage;
+import pegbook.calc.steelplan.SteelPlan.Embedment;
+import pegbook.calc.steelplan.SteelPlan.Hook;
 import pegbook.calc.steelplan.SteelPlan.Rings;
+import pegbook.calc.steelplan.SteelPlan.Starters;
 import pegbook.figures.BarPiece;
+import pegbook.measure.Length;
+import pegbook.measure.Rounding;
 import pegbook.measure.Unit;
+import pegbook.measure.UnitSystem;
 import pegbook.packet.Packet;
 
 /**
@@ -42,6 +48,9 @@ public record SteelFact(String label, String value, String working) {
             "size", cage.size(),
             "mark", vertical.barMark(),
             "cut", formats.length(cage.cut())));
+    cage.uprights().starters().ifPresent(starters -> starters(lines, formats, cage, starters));
+    cage.uprights().lowestHook().ifPresent(hook -> hook(lines, writing, hook));
+    cage.uprights().embedment().ifPresent(reach -> embedment(lines, writing, reach));
     cage.rings().ifPresent(rings -> rings(lines, formats, cage, rings));
     lines.add(
         "cover",
@@ -58,6 +67,47 @@ public record SteelFact(String label, String value, String working) {
     }
     lines.add("ratio", "ratio", lines.values("ratio", formats.in(cage.ratio(), Unit.PERCENT, 2)));
     return lines.facts;
+  }
+
+  private static void starters(Lines lines, Formats formats, Cage cage, Starters starters) {
+    BarPiece piece = cage.pieces().get(cage.pieces().size() - 1);
+    lines.add(
+        "starters",
+        "anchorage.lap",
+        lines.values(
+            "count", formats.count(piece.count()),
+            "size", piece.size(),
+            "mark", piece.barMark(),
+            "cut", formats.length(piece.cut()),
+            "joint", formats.length(starters.joint()),
+            "lap", formats.length(starters.lap())));
+  }
+
+  private static void hook(Lines lines, Writing writing, Hook hook) {
+    lines.add(
+        "hook",
+        "hook-leg",
+        lines.values(
+            "leg",
+            writing.formats().size(hook.leg()),
+            "turn",
+            writing.texts().say("steel-plan.turn." + Written.id(hook.turn()))));
+  }
+
+  private static void embedment(Lines lines, Writing writing, Embedment embedment) {
+    lines.add(
+        embedment.atJoint() ? "below-joint" : "below-ground",
+        embedment.isHooked() ? "anchorage.hook" : "anchorage.development",
+        lines.values(
+            "reach", writing.formats().length(embedment.reach()),
+            "needed", writing.formats().size(needed(embedment, writing))));
+  }
+
+  /** What is wanted is printed up, to what a tape reads. */
+  private static Length needed(Embedment embedment, Writing writing) {
+    boolean imperial = writing.formats().units() == UnitSystem.IMPERIAL;
+    Length step = imperial ? Length.ofInches(0.25) : Length.ofMillimetres(5);
+    return embedment.needed().setTo(step, Rounding.UP);
   }
 
   private static void rings(Lines lines, Formats formats, Cage cage, Rings rings) {
@@ -102,7 +152,11 @@ public record SteelFact(String label, String value, String working) {
           new SteelFact(
               writing.texts().say("steel-plan.fact." + key),
               writing.texts().say("steel-plan.fact." + key + "-value", values),
-              packet.workings().numberOf("steel-plan." + formula).orElse("")));
+              packet.workings().numberOf(id(formula)).orElse("")));
+    }
+
+    private static String id(String formula) {
+      return formula.contains(".") ? formula : "steel-plan." + formula;
     }
   }
 }

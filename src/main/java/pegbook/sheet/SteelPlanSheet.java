@@ -9,9 +9,7 @@ import pegbook.calc.cutplan.CutPlan;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.steelplan.SteelPlan.BarLine;
 import pegbook.calc.steelplan.SteelPlan.Cage;
-import pegbook.calc.steelplan.SteelPlan.Rings;
 import pegbook.calc.steelplan.SteelPlan.SizeTotal;
-import pegbook.figures.BarPiece;
 import pegbook.figures.Hole;
 import pegbook.measure.Mass;
 import pegbook.measure.Unit;
@@ -30,6 +28,7 @@ import pegbook.sheet.drawing.Spot;
  * @param bars the bar list
  * @param sizes what is bought of each size
  * @param purchases everything to buy
+ * @param starters how starter bars are set, where there are any
  * @param elsewhere a line where the rules named are not those of the place
  */
 public record SteelPlanSheet(
@@ -40,6 +39,7 @@ public record SteelPlanSheet(
     List<BarRow> bars,
     List<SizeRow> sizes,
     List<Purchase> purchases,
+    Optional<String> starters,
     Optional<String> elsewhere)
     implements Sheet {
   private static final double SECTION_WIDTH_MM = 55;
@@ -92,6 +92,9 @@ public record SteelPlanSheet(
         Purchase.of(
             Stream.concat(packet.cutPlan().needs().stream(), plan.needs().stream()).toList(),
             writing),
+        plan.cages().stream().anyMatch(cage -> cage.uprights().starters().isPresent())
+            ? Optional.of(writing.texts().say("steel-plan.rule.starters"))
+            : Optional.empty(),
         packet.job().place().isUnitedStates()
             ? Optional.empty()
             : Optional.of(writing.texts().say("steel-plan.elsewhere")));
@@ -130,7 +133,7 @@ public record SteelPlanSheet(
     return new BarRow(
         line.barMark(),
         line.size(),
-        BarShape.of(writing, line, rings(plan, line), "bar-shape-" + line.barMark()),
+        BarShape.of(writing, plan, line, "bar-shape-" + line.barMark()),
         formats.count(line.count()),
         formats.length(line.cut()),
         mass(line.each(), formats),
@@ -141,17 +144,6 @@ public record SteelPlanSheet(
   /** Bars are light: a decimal. */
   private static String mass(Mass mass, Formats formats) {
     return formats.in(mass, formats.units() == UnitSystem.IMPERIAL ? Unit.POUND : Unit.KILOGRAM, 1);
-  }
-
-  private static Optional<Rings> rings(SteelPlan plan, BarLine line) {
-    return plan.cages().stream()
-        .filter(
-            cage ->
-                cage.pieces().stream()
-                    .filter(piece -> piece.shape() == BarPiece.Shape.RING)
-                    .anyMatch(piece -> piece.barMark().equals(line.barMark())))
-        .flatMap(cage -> cage.rings().stream())
-        .findFirst();
   }
 
   private static SizeRow size(CutPlan cutPlan, SizeTotal size, Writing writing) {

@@ -103,7 +103,28 @@ public final class FillJob {
         hole.top(),
         hole.rule(),
         hole.tube(),
-        Optional.of(new Steel(bars, size, ties, length(cover))),
+        Optional.of(
+            new Steel(
+                bars, size, ties, length(cover), Steel.Foot.STRAIGHT, Optional.<Length>empty())),
+        hole.level(),
+        hole.datumToUnderside());
+  }
+
+  /** The same hole with another foot of its bars, poured in two lifts where a first is given. */
+  public Hole starters(Hole hole, Steel.Foot foot, Optional<Length> firstLift) {
+    Steel steel = hole.steel().orElseThrow();
+    return new Hole(
+        hole.mark(),
+        hole.kind(),
+        hole.centre(),
+        hole.diameter(),
+        hole.depth(),
+        hole.gravel(),
+        hole.top(),
+        hole.rule(),
+        hole.tube(),
+        Optional.of(
+            new Steel(steel.bars(), steel.size(), steel.ties(), steel.cover(), foot, firstLift)),
         hole.level(),
         hole.datumToUnderside());
   }

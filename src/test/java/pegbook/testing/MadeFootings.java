@@ -72,12 +72,24 @@ final class MadeFootings {
       steel.put("bars", chance.whole(3, 8));
       steel.put("size", imperial ? chance.oneOf(List.of("#4", "#5")) : "12 mm");
       steel.put("cover", written.length(75));
+      starters(steel, hole);
       if (chance.often(0.7)) {
         steel
             .putObject("ties")
             .put("size", imperial ? "#3" : "8 mm")
             .put("spacing", written.length(chance.between(150, 300)));
       }
+    }
+  }
+
+  /** Hooked feet and joints of two lifts at some; told by the width, so that no chance shifts. */
+  private void starters(ObjectNode steel, double hole) {
+    long width = Math.round(hole);
+    if (width % 3 == 0) {
+      steel.put("foot", "hooked");
+    }
+    if (width % 4 < 2) {
+      steel.put("firstLift", written.length(width % 4 == 0 ? hole * 2 : 200 + hole / 4));
     }
   }
 

@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pegbook.calc.steelplan.SteelPlan.Cage;
+import pegbook.calc.steelplan.SteelPlan.Hook;
 import pegbook.calc.steelplan.SteelPlan.Rings;
+import pegbook.calc.steelplan.SteelPlan.Uprights;
+import pegbook.calc.steelplan.UprightDesign.Between;
 import pegbook.figures.AlikeHoles;
+import pegbook.figures.BarAnchorage;
 import pegbook.figures.BarPiece;
 import pegbook.figures.Formula;
 import pegbook.figures.Hole;
@@ -26,16 +30,18 @@ final class CageDesign {
   private final AlikeHoles alike;
   private final Steel steel;
   private final UnitSystem units;
+  private final BarAnchorage anchorage;
   private final SteelPlanFormulas formulas;
   private final SteelRules rules;
   private final BarList barList;
   private final List<Working> workings = new ArrayList<>();
 
-  CageDesign(AlikeHoles alike, Steel steel, UnitSystem units, BarList barList) {
+  CageDesign(AlikeHoles alike, Steel steel, BarAnchorage anchorage, BarList barList) {
     this.barList = barList;
+    this.anchorage = anchorage;
     this.alike = alike;
     this.steel = steel;
-    this.units = units;
+    this.units = anchorage.units();
     this.formulas = new SteelPlanFormulas(units);
     this.rules = new SteelRules(units);
   }
@@ -76,13 +82,22 @@ final class CageDesign {
     }
     Ratio ratio = new Ratio(work(formulas.ratio(), count(), bar, concrete).si());
     Optional<Rings> rings = steel.ties().map(ties -> rings(ties, concrete, vertical));
+    Length fromBarToBar = steel.bars() > 1 ? clear.plus(bar) : concrete;
+    Uprights uprights =
+        new UprightDesign(
+                alike,
+                steel,
+                new Between(bottomCover, circle, clear, fromBarToBar, steel.cover().plus(ring)),
+                anchorage,
+                workings)
+            .uprights(vertical);
     return Optional.of(
         new Cage(
             alike.marks(),
             steel.bars(),
             steel.size(),
             bar,
-            vertical,
+            uprights,
             rings,
             concrete,
             hole.depth().plus(hole.top()),
@@ -93,7 +108,7 @@ final class CageDesign {
             steel.cover(),
             bottomCover,
             ratio,
-            pieces(vertical, rings)));
+            pieces(uprights, rings)));
   }
 
   private Length ringBar() {
@@ -129,14 +144,22 @@ final class CageDesign {
         cut.setTo(rules.cuttingStep(), Rounding.UP));
   }
 
-  private List<BarPiece> pieces(Length vertical, Optional<Rings> rings) {
+  /** Upright bars first, then rings, then starters. */
+  private List<BarPiece> pieces(Uprights uprights, Optional<Rings> rings) {
     List<BarPiece> pieces = new ArrayList<>();
-    pieces.add(barList.piece(alike, steel.size(), BarPiece.Shape.STRAIGHT, steel.bars(), vertical));
+    pieces.add(upright(uprights.hook(), uprights.cut()));
     rings.ifPresent(
         ring ->
             pieces.add(
                 barList.piece(alike, ring.size(), BarPiece.Shape.RING, ring.count(), ring.cut())));
+    uprights.starters().ifPresent(starters -> pieces.add(upright(starters.hook(), starters.cut())));
     return pieces;
+  }
+
+  private BarPiece upright(Optional<Hook> hook, Length cut) {
+    BarPiece.Shape shape =
+        hook.isPresent() ? BarPiece.Shape.HOOKED_ONE_END : BarPiece.Shape.STRAIGHT;
+    return barList.piece(alike, steel.size(), shape, steel.bars(), cut);
   }
 
   private Working work(Formula formula, Quantity... quantities) {

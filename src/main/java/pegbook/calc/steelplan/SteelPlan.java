@@ -54,7 +54,7 @@ public record SteelPlan(
    * @param bars number of vertical bars
    * @param size name of their size
    * @param diameter of a bar
-   * @param cut length of a vertical bar
+   * @param uprights how the vertical bars stand
    * @param rings the ties round them, where there are any
    * @param concrete diameter of the narrowest concrete that the steel runs through
    * @param height of the concrete, from its underside to its top
@@ -72,7 +72,7 @@ public record SteelPlan(
       int bars,
       String size,
       Length diameter,
-      Length cut,
+      Uprights uprights,
       Optional<Rings> rings,
       Length concrete,
       Length height,
@@ -87,6 +87,93 @@ public record SteelPlan(
     public Cage {
       marks = List.copyOf(marks);
       pieces = List.copyOf(pieces);
+    }
+
+    /** Length of a vertical bar, cut. */
+    public Length cut() {
+      return uprights.cut();
+    }
+
+    /** Between the middles of neighbouring bars; for a single bar, the concrete's width. */
+    Length fromBarToBar() {
+      return bars > 1 ? clear.plus(diameter) : concrete;
+    }
+  }
+
+  /**
+   * Vertical bars.
+   *
+   * @param foot height of their lower end over the underside of the concrete
+   * @param rise from there to their upper end
+   * @param cut length cut
+   * @param hook at their foot, where there is one
+   * @param starters that stand beside them in the first lift, where there are two
+   * @param embedment how far the lowest bars reach below where they are pulled most
+   */
+  public record Uprights(
+      Length foot,
+      Length rise,
+      Length cut,
+      Optional<Hook> hook,
+      Optional<Starters> starters,
+      Optional<Embedment> embedment) {
+    /** The hook of the bars that stand lowest. */
+    public Optional<Hook> lowestHook() {
+      return starters.map(Starters::hook).orElse(hook);
+    }
+  }
+
+  /**
+   * Bars that stand in the first lift and lap with the vertical bars of the second.
+   *
+   * @param joint height of the joint over the underside of the concrete
+   * @param rise from the foot, at the bottom cover, to the upper end
+   * @param lap beside the vertical bars, above the joint
+   * @param leastLap what the rule asks
+   * @param cut length cut
+   * @param hook at their foot, where there is one
+   * @param clear between neighbouring pairs of bars
+   */
+  public record Starters(
+      Length joint,
+      Length rise,
+      Length lap,
+      Length leastLap,
+      Length cut,
+      Optional<Hook> hook,
+      Length clear) {}
+
+  /**
+   * A standard hook of 90 degrees.
+   *
+   * @param leg from the back of the bar to the end, outside
+   * @param insideBend diameter of the pin that it is bent round
+   * @param turn which way it lies
+   */
+  public record Hook(Length leg, Length insideBend, Turn turn) {}
+
+  /** Which way the legs of hooks lie. */
+  public enum Turn {
+    INWARD,
+    OUTWARD,
+    /** They fit neither way. */
+    NO_ROOM
+  }
+
+  /**
+   * How far bars reach into the concrete below a section.
+   *
+   * @param atJoint the section is the joint of two lifts; else the ground
+   * @param reach below it
+   * @param needed what the rule asks of these bars
+   * @param neededHooked what it asks of hooked ones
+   * @param isHooked they are hooked
+   */
+  public record Embedment(
+      boolean atJoint, Length reach, Length needed, Length neededHooked, boolean isHooked) {
+    /** Whether it is shorter than the rule asks. */
+    public boolean isShort() {
+      return reach.plus(SteelPlanFindings.TOLERANCE).isLessThan(needed);
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import pegbook.calc.steelplan.SteelPlan.Cage;
 import pegbook.figures.AlikeHoles;
+import pegbook.figures.BarAnchorage;
 import pegbook.figures.Hole;
 import pegbook.figures.Working;
 import pegbook.job.Job;
@@ -16,13 +17,14 @@ import pegbook.measure.UnitSystem;
  * Fits the steel that the job asks for into its footings, cuts and weighs it, names what each
  * footing counts as, and holds it to the rules of that element.
  *
- * <p>It does not design: how much steel a footing needs is an engineer's word. Vertical bars are
- * straight and end short of the top and the bottom by the cover; under them the cover is at least
- * that for concrete against the ground, whatever the job says of its sides. Rings overlap and end
- * in hooks of 135 degrees round a vertical bar.
+ * <p>It does not design: how much steel a footing needs is an engineer's word. Vertical bars end
+ * short of the top and the bottom by the cover; under them the cover is at least that for concrete
+ * against the ground, whatever the job says of its sides. Rings overlap and end in hooks of 135
+ * degrees round a vertical bar.
  */
 public final class SteelPlanCalculator {
   private final UnitSystem units;
+  private final BarAnchorage anchorage;
   private final BarList barList;
   private final SteelPlanFindings findings;
   private final ElementFindings elementFindings = new ElementFindings();
@@ -30,8 +32,11 @@ public final class SteelPlanCalculator {
   private final List<Element> elements = new ArrayList<>();
   private final List<Working> workings = new ArrayList<>();
 
-  private SteelPlanCalculator(UnitSystem units) {
-    this.units = units;
+  private SteelPlanCalculator(Job job) {
+    this.units = job.heading().units();
+    this.anchorage =
+        new BarAnchorage(
+            units, job.concrete().strength(), job.stock().yield(), job.stock().coating());
     this.barList = new BarList(units);
     this.findings = new SteelPlanFindings(units);
   }
@@ -39,11 +44,11 @@ public final class SteelPlanCalculator {
   /**
    * The steel of all footings.
    *
-   * @param job for its units
+   * @param job for its units, concrete and steel
    * @param holes with the depths that were decided
    */
   public static SteelPlan calculate(Job job, List<Hole> holes) {
-    return new SteelPlanCalculator(job.heading().units()).plan(holes);
+    return new SteelPlanCalculator(job).plan(holes);
   }
 
   private SteelPlan plan(List<Hole> holes) {
@@ -68,7 +73,7 @@ public final class SteelPlanCalculator {
   }
 
   private Optional<Cage> cage(AlikeHoles alike, Steel steel) {
-    CageDesign design = new CageDesign(alike, steel, units, barList);
+    CageDesign design = new CageDesign(alike, steel, anchorage, barList);
     Optional<Cage> cage = design.cage();
     workings.addAll(design.workings());
     cage.ifPresentOrElse(cages::add, () -> findings.doesNotFit(alike, steel));

@@ -48,6 +48,7 @@ final class SteelPlanFindings {
   void check(AlikeHoles alike, Cage cage, Element.Kind element) {
     findings.addAll(new CoverCheck(alike, cage, units).findings());
     clearSpacing(alike, cage);
+    findings.addAll(UprightFindings.of(alike, cage));
     cage.rings()
         .ifPresentOrElse(
             rings -> rings(alike, cage, rings, element),

@@ -19,6 +19,8 @@ final class SteelPlanNeeds {
   /** Spacers that keep one cage off the sides: three low, three high. */
   private static final int SPACERS = 6;
 
+  private static final int TIES_A_LAP = 3;
+
   private SteelPlanNeeds() {}
 
   static List<Need> of(List<Cage> cages) {
@@ -44,8 +46,9 @@ final class SteelPlanNeeds {
     return cage.bars() * cage.marks().size();
   }
 
-  /** Every bar is tied to every ring. */
+  /** Every bar is tied to every ring, every lap at its ends and in its middle. */
   private static int crossings(Cage cage) {
-    return bars(cage) * cage.rings().map(SteelPlan.Rings::count).orElse(0);
+    int laps = cage.uprights().starters().isPresent() ? TIES_A_LAP : 0;
+    return bars(cage) * (laps + cage.rings().map(SteelPlan.Rings::count).orElse(0));
   }
 }

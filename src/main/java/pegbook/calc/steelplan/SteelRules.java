@@ -25,6 +25,16 @@ record SteelRules(UnitSystem units) {
     return bar.times(bar.millimetres() < 16.5 ? 4 : 6);
   }
 
+  /** Inside diameter of the bend of a main bar, #3 to #8 (25 mm): ACI 318-19, 25.3.1. */
+  Length mainBend(Length bar) {
+    return bar.times(6);
+  }
+
+  /** To what laps are told and made. */
+  Length lapStep() {
+    return either(1, 10);
+  }
+
   /** From the end of the vertical bars to the first ring; common practice. */
   Length firstRing() {
     return either(2, 50);

@@ -38,6 +38,12 @@ final class SteelTasks {
   private static Duration minutes(Cage cage, double cut, double bend, double tie, double set) {
     int pieces = cage.pieces().stream().mapToInt(BarPiece::count).sum();
     int rings = cage.rings().map(SteelPlan.Rings::count).orElse(0);
-    return Duration.ofMinutes(pieces * cut + rings * bend + rings * cage.bars() * tie + set);
+    int hooked =
+        cage.pieces().stream()
+            .filter(piece -> piece.shape() == BarPiece.Shape.HOOKED_ONE_END)
+            .mapToInt(BarPiece::count)
+            .sum();
+    return Duration.ofMinutes(
+        pieces * cut + (rings + hooked) * bend + rings * cage.bars() * tie + set);
   }
 }

@@ -35,7 +35,14 @@ import pegbook.testing.SiteJob;
 
 class SafetyNotesCalculatorTest {
   private static final Optional<Steel> FOUR_BARS =
-      Optional.of(new Steel(4, "#4", Optional.empty(), Length.ofInches(3)));
+      Optional.of(
+          new Steel(
+              4,
+              "#4",
+              Optional.empty(),
+              Length.ofInches(3),
+              Steel.Foot.STRAIGHT,
+              Optional.empty()));
 
   private static SafetyNotes notes(Consumer<SiteJob> change) {
     SiteJob site = new SiteJob();
