@@ -39,8 +39,13 @@ public record Prices(String currency, SortedMap<Item, Money> items, List<TubePri
     STRING,
     BAR_FOOT,
     SIDE_SPACER,
+    /** A cap for a bar or a bolt. */
     BAR_CAP,
-    WIRE_TIE
+    WIRE_TIE,
+    /** A can. */
+    PAINT,
+    /** A sheet of plywood. */
+    SHEET
   }
 
   /** Price of a form tube. */

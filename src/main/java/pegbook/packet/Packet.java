@@ -23,6 +23,7 @@ import pegbook.calc.safetynotes.SafetyNotes;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.steelplan.SteelPlan;
+import pegbook.calc.supplies.Supplies;
 import pegbook.calc.tapecorrections.TapeCorrections;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.calc.truenorth.TrueNorth;
@@ -62,6 +63,7 @@ import pegbook.job.Job;
  * @param startConditions what must be settled before anything begins
  * @param workEstimate how long each task takes
  * @param dayPlan which work on which day
+ * @param supplies small things: paint, covers, fence, forms, bolts
  * @param buyingList what is bought where, and by when
  */
 public record Packet(
@@ -92,6 +94,7 @@ public record Packet(
     StartConditions startConditions,
     WorkEstimate workEstimate,
     DayPlan dayPlan,
+    Supplies supplies,
     BuyingList buyingList) {
 
   /** Every calculator's result, in the order of the packet's sheets. */
@@ -121,6 +124,7 @@ public record Packet(
         concreteExposure,
         steelPlan,
         cutPlan,
+        supplies,
         buyingList,
         safetyNotes);
   }

@@ -45,6 +45,8 @@ import pegbook.calc.startconditions.StartConditions;
 import pegbook.calc.startconditions.StartConditionsCalculator;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.steelplan.SteelPlanCalculator;
+import pegbook.calc.supplies.Supplies;
+import pegbook.calc.supplies.SuppliesCalculator;
 import pegbook.calc.tapecorrections.TapeCorrections;
 import pegbook.calc.tapecorrections.TapeCorrectionsCalculator;
 import pegbook.calc.tapetable.TapeTable;
@@ -115,9 +117,12 @@ public final class Packets {
             frostGrip.sleeves(),
             tasks(tapeTable, safePegs, concretePlan, steelPlan));
     DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
+    Supplies supplies = SuppliesCalculator.calculate(job, holes, openHoles(dayPlan));
     BuyingList buyingList =
         BuyingListCalculator.calculate(
-            job, needs(safePegs, concretePlan, frostGrip, steelPlan, cutPlan), taskDays(dayPlan));
+            job,
+            needs(safePegs, levels, concretePlan, frostGrip, steelPlan, cutPlan, supplies),
+            taskDays(dayPlan));
     return new Packet(
         job,
         jobHash,
@@ -146,11 +151,24 @@ public final class Packets {
         startConditions,
         workEstimate,
         dayPlan,
+        supplies,
         buyingList);
   }
 
   private static List<Need> needs(Result... results) {
     return Stream.of(results).flatMap(result -> result.needs().stream()).toList();
+  }
+
+  /** For each day the holes that stand open at some time of it. */
+  private static List<List<String>> openHoles(DayPlan plan) {
+    return plan.days().stream()
+        .map(
+            day ->
+                Stream.of(day.openOvernight(), day.holes(Task.Kind.BORE), day.holes(Task.Kind.DIG))
+                    .flatMap(List::stream)
+                    .distinct()
+                    .toList())
+        .toList();
   }
 
   private static List<TaskDay> taskDays(DayPlan plan) {

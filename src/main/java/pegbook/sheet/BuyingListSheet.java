@@ -30,6 +30,7 @@ import pegbook.packet.Packet;
  * @param days what must lie there on which morning
  * @param bags how many bags are opened on which day; empty where none are
  * @param notes what to mind when buying and fetching
+ * @param counts by which rules small things are counted
  * @param tools what the day sheets lay out beside what is bought
  */
 public record BuyingListSheet(
@@ -42,6 +43,7 @@ public record BuyingListSheet(
     List<DayRow> days,
     Optional<String> bags,
     List<String> notes,
+    List<String> counts,
     String tools)
     implements Sheet {
 
@@ -83,6 +85,7 @@ public record BuyingListSheet(
           days(list),
           bags(),
           notes(list),
+          new SuppliesWords(packet, writing).rules(),
           tools());
     }
 

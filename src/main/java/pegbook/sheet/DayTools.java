@@ -35,6 +35,16 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
 
   private static final List<String> MEASURED = List.of("gravel", "bags");
 
+  /** What is bought, and with what, if anything, of the same box is not. */
+  private static final Map<String, String> BOUGHT =
+      Map.of(
+          "tapes", "two-tapes",
+          "paint", "hammer",
+          "forms", "saw",
+          "pliers", "nippers",
+          "spacers", "",
+          "covers", "");
+
   private static final List<String> ALWAYS = List.of("covers", "first-aid", "water");
 
   List<Tick> ticks() {
@@ -43,10 +53,13 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
         .toList();
   }
 
-  /** The same without what is bought by the day's measure. */
+  /** The same without what is bought: what is had or borrowed. */
   List<String> toLayOut() {
     Map<String, String> things = things();
     MEASURED.forEach(things::remove);
+    BOUGHT.forEach(
+        (thing, left) ->
+            things.computeIfPresent(thing, (any, words) -> left.isEmpty() ? null : say(left)));
     return List.copyOf(things.values());
   }
 

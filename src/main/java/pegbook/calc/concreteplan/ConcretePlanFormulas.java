@@ -92,6 +92,18 @@ final class ConcretePlanFormulas {
         x -> Math.PI * x[0] * x[0] / 4 * x[1] / smallInVolume);
   }
 
+  /** Concrete above the ground in a square box: its side, height. */
+  Formula boxed() {
+    return new Formula(
+        "concrete-plan.boxed",
+        "Va = d² · t / " + smallInVolumeText,
+        List.of(length("d", "box-side"), length("t", "height-of-concrete")),
+        volume("Va", "concrete-above"),
+        Citation.GEOMETRY,
+        "",
+        x -> x[0] * x[0] * x[1] / smallInVolume);
+  }
+
   /** Area of the concrete that stands on the bottom: its diameter. */
   Formula bearing() {
     return new Formula(

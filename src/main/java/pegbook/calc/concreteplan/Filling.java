@@ -43,7 +43,9 @@ final class Filling {
     Hole hole = alike.first();
     Length standing = hole.standing();
     Volume below = work(formulas.below(), standing, hole.depth()).asVolume();
-    Volume above = work(formulas.above(), hole.formAbove(), hole.top()).asVolume();
+    Volume above =
+        work(isBoxed(hole) ? formulas.boxed() : formulas.above(), hole.formAbove(), hole.top())
+            .asVolume();
     Volume poured = poured(hole, below, above);
     int bags = bags(poured);
     Fill fill =
@@ -62,6 +64,11 @@ final class Filling {
                 work(formulas.pourTime(true), poured, rate(true), pairs()).asDuration(),
                 work(formulas.pourTime(false), poured, rate(false), pairs()).asDuration()));
     return alike.marks().stream().map(mark -> forMark(mark, fill)).toList();
+  }
+
+  /** Without a tube, what stands above the ground is cast in a box of boards. */
+  private static boolean isBoxed(Hole hole) {
+    return hole.tube().isEmpty() && hole.top().isMoreThan(Length.ZERO);
   }
 
   private static Fill forMark(String mark, Fill fill) {

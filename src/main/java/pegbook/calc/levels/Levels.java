@@ -5,6 +5,7 @@ import java.util.Optional;
 import pegbook.figures.DatumLine;
 import pegbook.figures.Finding;
 import pegbook.figures.MarkKind;
+import pegbook.figures.Need;
 import pegbook.figures.Result;
 import pegbook.figures.Working;
 import pegbook.measure.Length;
@@ -25,9 +26,11 @@ public record Levels(
     Optional<LevelFloor> floor,
     Optional<LineSag> sag,
     List<Finding> findings,
-    List<Working> workings)
+    List<Working> workings,
+    List<Need> needs)
     implements Result {
   public Levels {
+    needs = List.copyOf(needs);
     rows = List.copyOf(rows);
     unknown = List.copyOf(unknown);
     findings = List.copyOf(findings);

@@ -42,7 +42,14 @@ public final class LevelsCalculator {
     FloorHeights floor = FloorHeights.of(job, placement, holes, line, workings);
     Optional<LineSag> sag = longest(placement).map(between -> LineSag.of(job, between, workings));
     return new Levels(
-        line, rows, unknown, floor.floor(), sag, LevelsFindings.of(job, rows, floor), workings);
+        line,
+        rows,
+        unknown,
+        floor.floor(),
+        sag,
+        LevelsFindings.of(job, rows, floor),
+        workings,
+        sag.map(hanging -> LineNeeds.of(job, rows, hanging)).orElse(List.of()));
   }
 
   private static List<Row> rows(

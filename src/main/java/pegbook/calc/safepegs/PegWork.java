@@ -27,6 +27,11 @@ record PegWork(boolean imperial, List<Peg> pegs, List<PegString> strings) {
   /** Two strings are stretched at a time, each with this much to tie. */
   private static final int STRINGS_AT_A_TIME = 2;
 
+  /** A strip that is seen from afar. */
+  private static final Length STRIP = Length.ofMillimetres(600);
+
+  private static final Length ROLL = Length.ofFeet(150);
+
   private static final Length TO_TIE = Length.ofMillimetres(600);
 
   List<Need> needs() {
@@ -48,7 +53,23 @@ record PegWork(boolean imperial, List<Peg> pegs, List<PegString> strings) {
               unit,
               Optional.empty()));
     }
+    if (!pegs.isEmpty()) {
+      needs.add(flagging());
+    }
     return needs;
+  }
+
+  /** A strip to every peg, two to every string that is stretched at a time. */
+  private Need flagging() {
+    Length strips = STRIP.times(pegs.size() + 2.0 * Math.min(strings.size(), STRINGS_AT_A_TIME));
+    double rolls = strips.dividedBy(ROLL);
+    return new Need(
+        "flagging",
+        Map.of(),
+        rolls,
+        (double) Rounding.UP.steps(rolls, 1),
+        Unit.NONE,
+        Optional.empty());
   }
 
   private static Need count(String id, long amount, long order) {

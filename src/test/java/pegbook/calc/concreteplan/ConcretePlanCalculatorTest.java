@@ -132,10 +132,10 @@ class ConcretePlanCalculatorTest {
   // The three ways of a form
 
   @Test
-  void withoutATubeConcreteFillsTheHoleAndAFormAboveIsAsWide() {
+  void withoutATubeConcreteFillsTheHoleAndABoxAboveIsAsWide() {
     Fill fill = plan(plain()).fill("S1");
     assertThat(fill.below().cubicFeet()).isEqualTo(Math.PI * 0.75 * 0.75 * 4, offset(1e-9));
-    assertThat(fill.above().cubicFeet()).isEqualTo(Math.PI * 0.75 * 0.75 * 0.5, offset(1e-9));
+    assertThat(fill.above().cubicFeet()).isEqualTo(1.5 * 1.5 * 0.5, offset(1e-9));
     assertThat(fill.standing().inches()).isEqualTo(18, offset(1e-9));
     assertThat(fill.backfill()).isEmpty();
     assertThat(fill.poured().cubicFeet())
