@@ -7,6 +7,7 @@ import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.steelplan.Element;
 import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.tapetable.TapeTable;
+import pegbook.calc.truckloads.TruckLoads;
 import pegbook.calc.workestimate.WorkEstimate;
 import pegbook.figures.DatumLine;
 import pegbook.figures.Result;
@@ -44,6 +45,7 @@ final class SubjectResults {
         "concreteExposure", content -> ExposureResults.write(content, packet.concreteExposure()));
     json.object("steel", content -> steel(content, packet.steelPlan()));
     json.object("cutPlan", content -> CutPlanResults.write(content, packet.cutPlan()));
+    json.list("truckLoads", packet.truckLoads().loads(), SubjectResults::load);
     json.object("buying", content -> BuyingResults.write(content, packet.buyingList()));
     json.list("days", packet.dayPlan().days(), SubjectResults::day);
     json.object("plan", content -> plan(content, packet.dayPlan()));
@@ -143,7 +145,15 @@ final class SubjectResults {
         .quantity("gravelLooseCubicMetres", fill.gravelLoose())
         .quantity("backfillCubicMetres", fill.backfill())
         .whole("bags", fill.bags())
+        .whole("batches", fill.batches())
         .quantity("kilograms", fill.mass());
+  }
+
+  private static void load(JsonFigures json, TruckLoads.Load load) {
+    json.whole("day", load.day())
+        .texts("marks", load.marks())
+        .quantity("pouredCubicMetres", load.poured())
+        .quantity("orderCubicMetres", load.order());
   }
 
   private static void steel(JsonFigures json, SteelPlan plan) {

@@ -16,6 +16,8 @@ import pegbook.measure.Volume;
  * @param overBreak how much more than its drawn size a dug hole takes; absent: by digging
  * @param air entrained air of the mix, by volume, as its bag or ticket says; absent: not said
  * @param mixing how it is mixed; decides how long a pour takes
+ * @param truckMinimum the least that the plant brings or charges; absent: not said
+ * @param batch concrete that is mixed at a time; absent: by the way of mixing
  */
 public record Concrete(
     Mass bag,
@@ -24,7 +26,9 @@ public record Concrete(
     Ratio waste,
     Optional<Ratio> overBreak,
     Optional<Ratio> air,
-    Mixing mixing) {
+    Mixing mixing,
+    Optional<Volume> truckMinimum,
+    Optional<Volume> batch) {
 
   /** How concrete is mixed. */
   public enum Mixing {

@@ -122,9 +122,13 @@ final class WorkKeys {
   static final Key<Ratio> AIR = Key.free("air", Values.ratio("0 %", "12 %"));
   static final Key<Concrete.Mixing> MIXING =
       Key.orElse("mixing", ChoiceValue.of(Concrete.Mixing.class), "\"mixer\"", COMMON_PRACTICE);
+  static final Key<Volume> TRUCK_MINIMUM =
+      Key.free("truckMinimum", Values.volume("0.25 yd3", "13 yd3", "0.25 m3", "10 m3"));
+  static final Key<Volume> BATCH =
+      Key.free("batch", Values.volume("0.2 ft3", "18 ft3", "5 L", "500 L"));
   static final SectionValue<Concrete> CONCRETE =
       new SectionValue<>(
-          List.of(BAG, YIELD, STRENGTH, WASTE, OVER_BREAK, AIR, MIXING),
+          List.of(BAG, YIELD, STRENGTH, WASTE, OVER_BREAK, AIR, MIXING, TRUCK_MINIMUM, BATCH),
           fields -> concrete(fields));
 
   private WorkKeys() {}
@@ -137,7 +141,9 @@ final class WorkKeys {
         fields.get(WASTE),
         fields.find(OVER_BREAK),
         fields.find(AIR),
-        fields.get(MIXING));
+        fields.get(MIXING),
+        fields.find(TRUCK_MINIMUM),
+        fields.find(BATCH));
   }
 
   private static Map<String, DayOfWeek> days() {

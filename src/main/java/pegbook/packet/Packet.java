@@ -26,6 +26,7 @@ import pegbook.calc.steelplan.SteelPlan;
 import pegbook.calc.supplies.Supplies;
 import pegbook.calc.tapecorrections.TapeCorrections;
 import pegbook.calc.tapetable.TapeTable;
+import pegbook.calc.truckloads.TruckLoads;
 import pegbook.calc.truenorth.TrueNorth;
 import pegbook.calc.workestimate.WorkEstimate;
 import pegbook.figures.Finding;
@@ -63,6 +64,7 @@ import pegbook.job.Job;
  * @param startConditions what must be settled before anything begins
  * @param workEstimate how long each task takes
  * @param dayPlan which work on which day
+ * @param truckLoads what trucks bring on which day
  * @param supplies small things: paint, covers, fence, forms, bolts
  * @param buyingList what is bought where, and by when
  */
@@ -94,6 +96,7 @@ public record Packet(
     StartConditions startConditions,
     WorkEstimate workEstimate,
     DayPlan dayPlan,
+    TruckLoads truckLoads,
     Supplies supplies,
     BuyingList buyingList) {
 
@@ -124,6 +127,7 @@ public record Packet(
         concreteExposure,
         steelPlan,
         cutPlan,
+        truckLoads,
         supplies,
         buyingList,
         safetyNotes);

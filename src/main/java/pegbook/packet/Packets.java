@@ -1,6 +1,8 @@
 package pegbook.packet;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.asmarked.AsMarkedCalculator;
@@ -51,6 +53,8 @@ import pegbook.calc.tapecorrections.TapeCorrections;
 import pegbook.calc.tapecorrections.TapeCorrectionsCalculator;
 import pegbook.calc.tapetable.TapeTable;
 import pegbook.calc.tapetable.TapeTableCalculator;
+import pegbook.calc.truckloads.TruckLoads;
+import pegbook.calc.truckloads.TruckLoadsCalculator;
 import pegbook.calc.truenorth.TrueNorth;
 import pegbook.calc.truenorth.TrueNorthCalculator;
 import pegbook.calc.workestimate.WorkEstimate;
@@ -117,11 +121,21 @@ public final class Packets {
             frostGrip.sleeves(),
             tasks(tapeTable, safePegs, concretePlan, steelPlan));
     DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
+    TruckLoads truckLoads =
+        TruckLoadsCalculator.calculate(job, concretePlan.pours(), pourDays(dayPlan));
     Supplies supplies = SuppliesCalculator.calculate(job, holes, openHoles(dayPlan));
     BuyingList buyingList =
         BuyingListCalculator.calculate(
             job,
-            needs(safePegs, levels, concretePlan, frostGrip, steelPlan, cutPlan, supplies),
+            needs(
+                safePegs,
+                levels,
+                concretePlan,
+                frostGrip,
+                steelPlan,
+                cutPlan,
+                truckLoads,
+                supplies),
             taskDays(dayPlan));
     return new Packet(
         job,
@@ -151,6 +165,7 @@ public final class Packets {
         startConditions,
         workEstimate,
         dayPlan,
+        truckLoads,
         supplies,
         buyingList);
   }
@@ -169,6 +184,20 @@ public final class Packets {
                     .distinct()
                     .toList())
         .toList();
+  }
+
+  /** The day on which each hole is poured; the first where a pour goes on on the next. */
+  private static Map<String, TaskDay> pourDays(DayPlan plan) {
+    Map<String, TaskDay> days = new LinkedHashMap<>();
+    plan.days()
+        .forEach(
+            day ->
+                day.holes(Task.Kind.POUR)
+                    .forEach(
+                        mark ->
+                            days.putIfAbsent(
+                                mark, new TaskDay(Task.Kind.POUR, day.number(), day.date()))));
+    return days;
   }
 
   private static List<TaskDay> taskDays(DayPlan plan) {

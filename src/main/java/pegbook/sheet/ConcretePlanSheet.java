@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.concreteplan.ConcretePlan.Fill;
 import pegbook.calc.concreteplan.ConcretePlan.Totals;
@@ -25,6 +26,7 @@ import pegbook.packet.Packet;
  * @param working the numbers of the workings behind the columns
  * @param backfill what goes round tubes from the bottom; empty when there are none
  * @param order marks in the order of the pours
+ * @param loads what trucks bring on which day; empty where the crew mixes
  * @param rules what to mind before, during and after
  * @param basis what the numbers rest on
  * @param purchases what to buy
@@ -40,6 +42,7 @@ public record ConcretePlanSheet(
     HoleRow working,
     Optional<String> backfill,
     String order,
+    List<String> loads,
     List<String> rules,
     List<String> basis,
     List<Purchase> purchases,
@@ -60,6 +63,7 @@ public record ConcretePlanSheet(
       String above,
       String poured,
       String bags,
+      String batches,
       String minutes) {
     /** The same figures for some marks. */
     private HoleRow of(List<String> marks, Writing writing) {
@@ -74,6 +78,7 @@ public record ConcretePlanSheet(
           above,
           poured,
           bags,
+          batches,
           minutes);
     }
   }
@@ -85,22 +90,26 @@ public record ConcretePlanSheet(
     return new ConcretePlanSheet(
         writing.texts().say("concrete-plan.title"),
         words.lead(),
-        totals(plan, writing),
+        totals(packet, writing),
         rows(plan.fills(), writing),
         sum(plan.totals(), writing),
         working(packet, writing),
         words.backfill(),
         writing.formats().names(plan.pourOrder()),
+        words.loads(),
         words.rules(),
         words.basis(),
-        Purchase.of(plan.needs(), writing),
+        Purchase.of(
+            Stream.concat(plan.needs().stream(), packet.truckLoads().needs().stream()).toList(),
+            writing),
         ConcreteExposurePart.of(packet, writing),
         SteelPlanSheet.isWanted(packet)
             ? Optional.empty()
             : Optional.of(SteelElementsPart.of(packet, writing)));
   }
 
-  private static List<Total> totals(ConcretePlan plan, Writing writing) {
+  private static List<Total> totals(Packet packet, Writing writing) {
+    ConcretePlan plan = packet.concretePlan();
     Formats formats = writing.formats();
     Totals totals = plan.totals();
     List<Total> lines = new ArrayList<>();
@@ -112,6 +121,11 @@ public record ConcretePlanSheet(
     bags.put("mass", formats.mass(totals.bagsMass()));
     lines.add(total(writing, "bags", writing.texts().say("concrete-plan.total.bags-value", bags)));
     lines.add(total(writing, "truck", formats.truckVolume(totals.readyMix())));
+    packet
+        .job()
+        .concrete()
+        .truckMinimum()
+        .ifPresent(least -> lines.add(total(writing, "truck-least", formats.truckVolume(least))));
     if (totals.gravelLoose().isMoreThan(Volume.ZERO)) {
       lines.add(total(writing, "gravel", formats.volume(totals.gravelLoose())));
     }
@@ -148,6 +162,9 @@ public record ConcretePlanSheet(
         some(fill.above(), writing),
         formats.volume(fill.poured()),
         formats.count(fill.bags()),
+        fill.batches() > 0
+            ? formats.count(fill.batches())
+            : writing.texts().say("concrete-plan.none"),
         minutes(fill, writing));
   }
 
@@ -186,6 +203,7 @@ public record ConcretePlanSheet(
         "",
         formats.volume(totals.poured()),
         formats.count(totals.bags()),
+        "",
         "");
   }
 
@@ -199,6 +217,7 @@ public record ConcretePlanSheet(
         number(packet, "above"),
         number(packet, "poured"),
         number(packet, "bags"),
+        number(packet, "batches"),
         number(packet, "pour-least"));
   }
 

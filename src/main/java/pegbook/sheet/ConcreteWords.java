@@ -10,6 +10,7 @@ import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.concreteplan.ConcretePlan.Fill;
 import pegbook.calc.concreteplan.ConcretePlan.Mix;
 import pegbook.calc.concreteplan.ConcretePlan.WaterRange;
+import pegbook.calc.truckloads.TruckLoads;
 import pegbook.job.Concrete;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
@@ -43,8 +44,37 @@ record ConcreteWords(Packet packet, Writing writing) {
     values.put("poured", formats().volume(plan().totals().poured()));
     values.put("bags", formats().count(plan().totals().bags()));
     values.put("bag", formats().mass(plan().mix().bag()));
-    values.put("truck", formats().truckVolume(plan().totals().readyMix()));
-    return say(ConcretePlanSheet.isReadyMix(packet) ? "lead-ready-mix" : "lead", values);
+    boolean trucks = ConcretePlanSheet.isReadyMix(packet);
+    values.put(
+        "truck",
+        formats().truckVolume(trucks ? packet.truckLoads().order() : plan().totals().readyMix()));
+    values.put("loads", formats().count(packet.truckLoads().loads().size()));
+    return say(trucks ? "lead-ready-mix" : "lead", values);
+  }
+
+  /** Each day's load with its holes. */
+  List<String> loads() {
+    List<String> loads = new ArrayList<>();
+    for (TruckLoads.Load load : packet.truckLoads().loads()) {
+      Map<String, String> values = new LinkedHashMap<>();
+      values.put("day", day(load));
+      values.put("order", formats().truckVolume(load.order()));
+      values.put("marks", formats().names(load.marks()));
+      loads.add(writing.texts().say("truck-loads.load", values));
+    }
+    if (!loads.isEmpty() && packet.job().concrete().truckMinimum().isEmpty()) {
+      loads.add(writing.texts().say("truck-loads.least-unknown"));
+    }
+    return loads;
+  }
+
+  private String day(TruckLoads.Load load) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("day", formats().count(load.day()));
+    load.date().ifPresent(date -> values.put("date", formats().weekday(date)));
+    return writing
+        .texts()
+        .say(load.date().isPresent() ? "day-plan.title.dated" : "day-plan.title.undated", values);
   }
 
   Optional<String> backfill() {
@@ -106,6 +136,9 @@ record ConcreteWords(Packet packet, Writing writing) {
             Map.of("over", formats().quantity(mix.overBreak()))));
     basis.add(say("basis.waste", Map.of("waste", formats().quantity(mix.waste()))));
     basis.add(say("basis.tube", Map.of()));
+    if (!ConcretePlanSheet.isReadyMix(packet)) {
+      basis.add(batch(concrete));
+    }
     basis.add(time(concrete));
     return basis;
   }
@@ -121,6 +154,18 @@ record ConcreteWords(Packet packet, Writing writing) {
         : say(
             "basis.yield-mass",
             Map.of("yield", yield, "rate", new Sources(writing.texts()).write(ConcreteBag.SOURCE)));
+  }
+
+  private String batch(Concrete concrete) {
+    Map<String, String> values = new LinkedHashMap<>();
+    Volume volume = plan().mix().yield().times(plan().mix().bagsInBatch());
+    values.put("volume", formats().volume(volume));
+    values.put("bags", formats().count(plan().mix().bagsInBatch()));
+    values.put("working", packet.workings().numberOf("concrete-plan.bags-in-batch").orElse(""));
+    values.put(
+        "from",
+        say("batch." + (concrete.batch().isPresent() ? "job" : mixing(concrete)), Map.of()));
+    return say("basis.batch", values);
   }
 
   private String time(Concrete concrete) {

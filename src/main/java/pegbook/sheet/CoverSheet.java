@@ -107,7 +107,7 @@ public record CoverSheet(
     facts.add(fact("frost", frost(packet.job(), writing), texts));
     facts.add(fact("soil", formats.volume(packet.digSchedule().totals().bank()), texts));
     facts.add(fact("concrete", formats.volume(totals.poured()), texts));
-    facts.add(concreteOrder(packet.job().concrete(), totals, writing));
+    facts.add(concreteOrder(packet, writing));
     Mass steel =
         packet.steelPlan().sizes().stream().map(size -> size.mass()).reduce(Mass.ZERO, Mass::plus);
     facts.add(
@@ -179,11 +179,12 @@ public record CoverSheet(
         .orElseGet(() -> writing.texts().say("cover.unknown"));
   }
 
-  private static Fact concreteOrder(
-      Concrete concrete, ConcretePlan.Totals totals, Writing writing) {
+  private static Fact concreteOrder(Packet packet, Writing writing) {
+    Concrete concrete = packet.job().concrete();
+    ConcretePlan.Totals totals = packet.concretePlan().totals();
     Map<String, String> values = new LinkedHashMap<>();
     if (concrete.mixing() == Concrete.Mixing.READY_MIX) {
-      values.put("volume", writing.formats().truckVolume(totals.readyMix()));
+      values.put("volume", writing.formats().truckVolume(packet.truckLoads().order()));
       return fact("order", writing.texts().say("cover.truck", values), writing.texts());
     }
     values.put("bags", writing.formats().count(totals.bags()));

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Task;
 import pegbook.job.Language;
@@ -33,7 +35,7 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
               Task.Kind.STEEL, List.of("bender", "pliers", "spacers"),
               Task.Kind.POUR, List.of("rod", "goggles")));
 
-  private static final List<String> MEASURED = List.of("gravel", "bags");
+  private static final List<String> MEASURED = List.of("gravel", "bags", "load");
 
   /** What is bought, and with what, if anything, of the same box is not. */
   private static final Map<String, String> BOUGHT =
@@ -85,6 +87,7 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
       things.put("gravel", gravel());
       things.put("tamper", say("tamper"));
     } else if (kind == Task.Kind.POUR && ConcretePlanSheet.isReadyMix(packet)) {
+      load().ifPresent(load -> things.put("load", load));
       things.put("truck", say("truck"));
     } else if (kind == Task.Kind.POUR) {
       things.put("bags", bags());
@@ -126,15 +129,26 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
         .say("day-plan.tool.gravel", Map.of("volume", writing.formats().volume(loose)));
   }
 
+  /** What the truck brings today. */
+  private Optional<String> load() {
+    return packet.truckLoads().loads().stream()
+        .filter(load -> load.day() == day.number())
+        .map(load -> writing.formats().truckVolume(load.order()))
+        .map(volume -> writing.texts().say("day-plan.tool.load", Map.of("volume", volume)))
+        .findFirst();
+  }
+
   private String bags() {
     int bags =
         day.holes(Task.Kind.POUR).stream()
             .mapToInt(mark -> packet.concretePlan().fill(mark).bags())
             .sum();
-    String bag = writing.formats().mass(packet.concretePlan().mix().bag());
-    return writing
-        .texts()
-        .say("day-plan.tool.bags", Map.of("bags", writing.formats().count(bags), "bag", bag));
+    ConcretePlan.Mix mix = packet.concretePlan().mix();
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("bags", writing.formats().count(bags));
+    values.put("bag", writing.formats().mass(mix.bag()));
+    values.put("batch", writing.formats().count(mix.bagsInBatch()));
+    return writing.texts().say("day-plan.tool.bags", values);
   }
 
   private String say(String thing) {

@@ -111,8 +111,14 @@ class ConcretePlanSheetTest {
             .orElseThrow();
     assertThat(PrintedValue.number(bags.get(1)))
         .isEqualTo(PrintedValue.number(holes.cell("Sum", "Bags")));
-    assertThat(PrintedTable.headed(job.tables(SHEET), "What").rows().get(0).get(1))
-        .isEqualTo(holes.cell("Sum", "Bags"));
+    List<String> first = PrintedTable.headed(job.tables(SHEET), "What").rows().get(0);
+    if (first.get(0).contains("concrete mix")) {
+      assertThat(first.get(1)).isEqualTo(holes.cell("Sum", "Bags"));
+    } else {
+      assertThat(first.get(0))
+          .as("gravel leads where a truck brings the concrete")
+          .contains("gravel");
+    }
   }
 
   private static double sum(PrintedTable holes, String head) {

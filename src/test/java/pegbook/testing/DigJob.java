@@ -224,7 +224,9 @@ public final class DigJob {
         Ratio.ofPercent(10),
         Optional.empty(),
         Optional.empty(),
-        Concrete.Mixing.BY_HAND);
+        Concrete.Mixing.BY_HAND,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Its figure on the ground. */

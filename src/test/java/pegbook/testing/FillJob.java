@@ -39,6 +39,8 @@ public final class FillJob {
   public Optional<Ratio> overBreak = Optional.of(Ratio.ofPercent(5));
   public Optional<Ratio> air = Optional.empty();
   public Mixing mixing = Mixing.MIXER;
+  public Optional<Volume> truckMinimum = Optional.empty();
+  public Optional<Volume> batch = Optional.empty();
   public Stock stock = DigJob.STOCK;
   public int people = 2;
   public Duration hoursPerDay = new Duration(6);
@@ -163,7 +165,7 @@ public final class FillJob {
         plan,
         plain.tools(),
         plain.spoil(),
-        new Concrete(bag, yield, strength, waste, overBreak, air, mixing),
+        new Concrete(bag, yield, strength, waste, overBreak, air, mixing, truckMinimum, batch),
         stock,
         plain.shop(),
         plain.prices(),

@@ -135,6 +135,10 @@ final class MadeSite {
       concrete.put("air", chance.oneOf(List.of("0 %", "3 %", "5 %", "6.5 %")));
       concrete.put("strength", imperial ? chance.whole(5, 10) * 500 + " psi" : "28 MPa");
     }
+    if (job.get("concrete") instanceof ObjectNode concrete && chance.often(0.5)) {
+      concrete.put("truckMinimum", imperial ? chance.whole(1, 4) + " yd3" : "1.5 m3");
+      concrete.put("batch", imperial ? chance.whole(1, 4) + " ft3" : chance.whole(20, 120) + " L");
+    }
   }
 
   /** What the days reckon with; dates only beside a first day. */

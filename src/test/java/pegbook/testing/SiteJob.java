@@ -187,6 +187,8 @@ public final class SiteJob {
         Ratio.ofPercent(10),
         Optional.empty(),
         Optional.empty(),
-        mixing);
+        mixing,
+        Optional.empty(),
+        Optional.empty());
   }
 }

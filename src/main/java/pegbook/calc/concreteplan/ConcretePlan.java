@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import pegbook.figures.Finding;
 import pegbook.figures.Need;
+import pegbook.figures.Pour;
 import pegbook.figures.Result;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
@@ -56,6 +57,7 @@ public record ConcretePlan(
    * @param poured concrete to mix, with what a dug hole takes more and what is spilt
    * @param backfill soil to tamp in round a tube that stands on the bottom
    * @param bags whole bags to open
+   * @param batches turns of the mixer or the tub, in whole bags; none from a truck
    * @param mass of the concrete as drawn
    * @param pour how long the pour takes the crew
    */
@@ -69,6 +71,7 @@ public record ConcretePlan(
       Volume poured,
       Optional<Volume> backfill,
       int bags,
+      int batches,
       Mass mass,
       Span pour) {
     /** Concrete as drawn. */
@@ -112,9 +115,15 @@ public record ConcretePlan(
    * @param water mixing water of a bag, where a range was found
    * @param overBreak what a dug hole takes more than drawn
    * @param waste what is spilt
+   * @param bagsInBatch whole bags that are mixed at a time
    */
   public record Mix(
-      Mass bag, Volume yield, Optional<WaterRange> water, Ratio overBreak, Ratio waste) {}
+      Mass bag,
+      Volume yield,
+      Optional<WaterRange> water,
+      Ratio overBreak,
+      Ratio waste,
+      int bagsInBatch) {}
 
   /**
    * How fast two people mix and place.
@@ -127,6 +136,14 @@ public record ConcretePlan(
 
   /** Mixing water of a bag. */
   public record WaterRange(Volume least, Volume most) {}
+
+  /** The pours in their order, as other subjects read them. */
+  public List<Pour> pours() {
+    return pourOrder.stream()
+        .map(this::fill)
+        .map(fill -> new Pour(fill.mark(), fill.poured(), fill.pour().most(), pace.window()))
+        .toList();
+  }
 
   /**
    * The filling of a hole.

@@ -72,14 +72,28 @@ public final class ConcretePlanCalculator {
 
   private static Mix mix(Job job, List<Working> workings) {
     Concrete concrete = job.concrete();
+    Volume yield = concrete.yield().orElseGet(() -> yieldByMass(job, workings));
+    ConcretePlanFormulas formulas = new ConcretePlanFormulas(job.heading().units());
+    Working inBatch = Working.of(formulas.bagsInBatch(), "", batch(job, yield), yield);
+    workings.add(inBatch);
     return new Mix(
         concrete.bag(),
-        concrete.yield().orElseGet(() -> yieldByMass(job, workings)),
+        yield,
         ConcreteBag.find(concrete.bag())
             .flatMap(ConcreteBag::water)
             .map(water -> new WaterRange(water.least(), water.most())),
         concrete.overBreak().orElseGet(() -> overBreak(job.ground().digging())),
-        concrete.waste());
+        concrete.waste(),
+        (int) inBatch.result());
+  }
+
+  /** Common practice: what turns well in a drum of a hire shop; a bag in a tub or barrow. */
+  private static Volume batch(Job job, Volume yield) {
+    Volume drum =
+        job.heading().units() == UnitSystem.IMPERIAL ? Volume.ofCubicFeet(2) : new Volume(0.06);
+    return job.concrete()
+        .batch()
+        .orElse(job.concrete().mixing() == Concrete.Mixing.MIXER ? drum : yield);
   }
 
   private static Volume yieldByMass(Job job, List<Working> workings) {
@@ -118,7 +132,7 @@ public final class ConcretePlanCalculator {
         poured,
         readyMix
             .asVolume()
-            .setTo(imperial ? Volume.ofCubicYards(0.25) : new Volume(0.1), Rounding.UP),
+            .setTo(imperial ? Volume.ofCubicYards(0.25) : new Volume(0.25), Rounding.UP),
         bags,
         job.concrete().bag().times(bags),
         sum(fills, Fill::gravelLoose),

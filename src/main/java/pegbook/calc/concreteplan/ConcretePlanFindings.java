@@ -10,7 +10,6 @@ import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
 import pegbook.figures.Hole;
-import pegbook.job.Concrete.Mixing;
 import pegbook.job.Job;
 import pegbook.job.Tube;
 import pegbook.measure.Duration;
@@ -41,7 +40,6 @@ final class ConcretePlanFindings {
     ConcretePlanFindings found = new ConcretePlanFindings(job, holes);
     found.tubes();
     found.pours(fills);
-    found.truck(fills);
     found.bag(mix);
     found.forms();
     return List.copyOf(found.findings);
@@ -96,18 +94,6 @@ final class ConcretePlanFindings {
             .with("most", minutes(fill.pour().most()))
             .with("window", minutes(rate.window()))
             .with("mixing", mixing()));
-  }
-
-  /** A truck's load goes into many holes, and the clock runs for all of it. */
-  private void truck(List<Fill> fills) {
-    Duration most =
-        fills.stream().map(fill -> fill.pour().most()).reduce(Duration.ZERO, Duration::plus);
-    if (job.concrete().mixing() == Mixing.READY_MIX && isLonger(most, rate.window())) {
-      findings.add(
-          Finding.of(Kind.ASK, "truck-must-wait", "concrete.mixing", Decider.CREW, WINDOW)
-              .with("most", minutes(most))
-              .with("window", minutes(rate.window())));
-    }
   }
 
   private void bag(Mix mix) {

@@ -228,6 +228,32 @@ final class ConcretePlanFormulas {
         x -> x[0] / x[1] * (imperial ? 1 : 1000));
   }
 
+  /** Batches for a hole, before they are set up: bags, bags in a batch. */
+  Formula batches() {
+    return new Formula(
+        "concrete-plan.batches",
+        "c = n / e",
+        List.of(number("n", "bags-of-hole"), number("e", "bags-in-batch")),
+        number("c", "batches"),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] / x[1]);
+  }
+
+  /** Whole bags that are mixed at a time, one at least: concrete of a batch, yield of a bag. */
+  Formula bagsInBatch() {
+    return new Formula(
+        "concrete-plan.bags-in-batch",
+        "e = ⌊B / y⌋, one at least",
+        List.of(
+            new Symbol("B", "batch-volume", imperial ? Unit.CUBIC_FOOT : Unit.LITRE),
+            new Symbol("y", "bag-yield", imperial ? Unit.CUBIC_FOOT : Unit.LITRE)),
+        number("e", "bags-in-batch"),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> Math.max(1, Rounding.DOWN.steps(x[0], x[1])));
+  }
+
   /** Mass of concrete as drawn: volume. */
   Formula mass() {
     return new Formula(

@@ -18,15 +18,13 @@ import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Rounding;
 import pegbook.measure.Unit;
-import pegbook.measure.UnitSystem;
 
-/** What must be bought to fill the holes, as shops sell it. */
+/** What must be bought to fill the holes, as shops sell it. What trucks bring, their loads say. */
 final class ConcretePlanNeeds {
   private final Job job;
   private final List<Hole> holes;
   private final List<Working> workings;
   private final ConcretePlanFormulas formulas;
-  private final boolean imperial;
 
   /**
    * For a job.
@@ -38,12 +36,13 @@ final class ConcretePlanNeeds {
     this.holes = holes;
     this.workings = workings;
     this.formulas = new ConcretePlanFormulas(job.heading().units());
-    this.imperial = job.heading().units() == UnitSystem.IMPERIAL;
   }
 
   List<Need> of(Totals totals, Optional<GravelOrder> gravel) {
     List<Need> needs = new ArrayList<>();
-    needs.add(concrete(totals));
+    if (job.concrete().mixing() != Mixing.READY_MIX) {
+      needs.add(bags(totals));
+    }
     gravel.ifPresent(order -> needs.add(order.need()));
     for (AlikeHoles alike : AlikeHoles.of(holes)) {
       alike
@@ -55,17 +54,7 @@ final class ConcretePlanNeeds {
     return needs;
   }
 
-  private Need concrete(Totals totals) {
-    if (job.concrete().mixing() == Mixing.READY_MIX) {
-      Unit unit = imperial ? Unit.CUBIC_YARD : Unit.CUBIC_METRE;
-      return new Need(
-          "ready-mix",
-          Map.of("strength", Argument.of(job.concrete().strength())),
-          unit.in(totals.poured()),
-          unit.in(totals.readyMix()),
-          unit,
-          Optional.empty());
-    }
+  private Need bags(Totals totals) {
     Map<String, Argument> words = new LinkedHashMap<>();
     words.put("bag", Argument.of(job.concrete().bag()));
     words.put("strength", Argument.of(job.concrete().strength()));

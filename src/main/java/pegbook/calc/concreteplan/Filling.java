@@ -10,6 +10,7 @@ import pegbook.figures.AlikeHoles;
 import pegbook.figures.Formula;
 import pegbook.figures.Hole;
 import pegbook.figures.Working;
+import pegbook.job.Concrete.Mixing;
 import pegbook.job.Job;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
@@ -59,6 +60,7 @@ final class Filling {
             poured,
             backfill(hole),
             bags,
+            batches(bags),
             work(formulas.mass(), below.plus(above)).asMass(),
             new Span(
                 work(formulas.pourTime(true), poured, rate(true), pairs()).asDuration(),
@@ -82,6 +84,7 @@ final class Filling {
         fill.poured(),
         fill.backfill(),
         fill.bags(),
+        fill.batches(),
         fill.mass(),
         fill.pour());
   }
@@ -127,6 +130,16 @@ final class Filling {
   private int bags(Volume poured) {
     double bags = work(formulas.bags(), poured, mix.yield()).result();
     return (int) Rounding.UP.steps(bags, 1);
+  }
+
+  /** None where the concrete comes mixed. */
+  private int batches(int bags) {
+    if (job.concrete().mixing() == Mixing.READY_MIX) {
+      return 0;
+    }
+    double batches =
+        work(formulas.batches(), new Count(bags), new Count(mix.bagsInBatch())).result();
+    return (int) Rounding.UP.steps(batches, 1);
   }
 
   private Count rate(boolean best) {
