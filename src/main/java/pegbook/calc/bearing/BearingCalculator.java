@@ -83,6 +83,9 @@ public final class BearingCalculator {
     workings.addAll(zones.workings());
     List<Finding> findings = new ArrayList<>(zones.findings());
     findings.addAll(new BearingFindings(job, allowable, footings).of(remedies));
+    RemedyRoom room = RemedyRoom.of(job, holes, remedies);
+    workings.addAll(room.workings());
+    findings.addAll(room.findings());
     return new Bearing(allowable, footings, remedies, snowRoom, findings, workings);
   }
 

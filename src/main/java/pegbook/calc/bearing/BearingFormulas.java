@@ -307,6 +307,21 @@ final class BearingFormulas {
         x -> x[0] - (x[1] + x[2]) / 2 - (x[3] + x[4]) / 2);
   }
 
+  /** Ground left between two footings, each as wide as it is or must be: distance, diameters. */
+  Formula bottoms() {
+    return new Formula(
+        "bearing.bottoms",
+        "u = a − (d₁ + d₂) / 2",
+        List.of(
+            length("a", "hole-distance"),
+            length("d₁", "width-of-wider"),
+            length("d₂", "width-of-neighbour")),
+        length("u", "left-between"),
+        Citation.GEOMETRY,
+        "",
+        x -> x[0] - (x[1] + x[2]) / 2);
+  }
+
   private double diameter(double areaInLargeUnits) {
     return Math.sqrt(4 * square() * areaInLargeUnits / Math.PI);
   }

@@ -20,16 +20,22 @@ import pegbook.published.Citation;
  * Piers and supports that press on each other's ground.
  *
  * <p>Load spreads from the edge of a footing's underside, one outwards for two down (common
- * practice, no source). A width below the deeper of two undersides little of it is left; zones that
- * meet above that load the same ground, and each step on the floor moves the pier. The depth
- * targets hold the steeper case, a hole that takes away the ground under a shallower footing.
- * Depths are compared from the datum line where both levels are known, else from the ground.
+ * practice, no source). Two widths below its own underside less than a tenth of the pressure is
+ * left (an even load on a circle, elastic ground): there its zone ends. At the lowest level that
+ * both reach, each is as wide as its zone, or as its concrete where that still goes on down. Seen
+ * from above alone, a deep pier would meet the zone of a shallow support that has long ended, or
+ * miss the one that its own zone runs into. The depth targets hold the steeper case, a hole that
+ * takes away the ground under a shallower footing. Depths are compared from the datum line where
+ * both levels are known, else from the ground.
  *
  * @param findings what the reader must act on
  * @param workings the pair that comes nearest
  */
 record BearingZones(List<Finding> findings, List<Working> workings) {
   private static final Length TOLERANCE = Length.ofMillimetres(0.1);
+
+  /** How many widths down a zone goes. */
+  private static final double REACH = 2;
 
   private record Pair(Hole pier, Hole support, Working working) {
     Length apart() {
@@ -57,20 +63,21 @@ record BearingZones(List<Finding> findings, List<Working> workings) {
   private static Working working(Job job, Hole pier, Hole support) {
     Length pierDown = underside(pier, support);
     Length supportDown = underside(support, pier);
-    Hole deeper = pierDown.isMoreThan(supportDown) ? pier : support;
-    Length level = pierDown.max(supportDown).plus(deeper.standing());
+    Length pierEnds = pierDown.plus(pier.standing().times(REACH));
+    Length supportEnds = supportDown.plus(support.standing().times(REACH));
+    Length level = pierEnds.min(supportEnds);
     return Working.of(
         new BearingFormulas(job.heading().units()).zones(),
         pier.mark() + " / " + support.mark(),
         pier.centre().distanceTo(support.centre()),
         pier.standing(),
         support.standing(),
-        level.minus(pierDown),
-        level.minus(supportDown));
+        level.minus(pierDown).max(Length.ZERO),
+        level.minus(supportDown).max(Length.ZERO));
   }
 
   /** Depth of a hole's underside below a level that it shares with the other hole. */
-  private static Length underside(Hole hole, Hole other) {
+  static Length underside(Hole hole, Hole other) {
     return other.datumToUnderside().flatMap(known -> hole.datumToUnderside()).orElse(hole.depth());
   }
 

@@ -265,23 +265,90 @@ class BearingCalculatorTest {
   }
 
   /**
-   * A pier of 20 in beside a support of 18 in, both 36 in deep: zones reach 20 in below the
-   * undersides, 10 in out from each edge; clear ground of less than 20 in means that they meet.
+   * A pier of 20 in beside a support of 18 in, 36 in deep. Both 36 in: they share the ground down
+   * to two widths of the support, 18 in out from each edge, and meet where less than 36 in is clear
+   * (55 in between centres). A pier 60 in deep: at 72 in, where the support's zone ends, its own is
+   * 6 in out and the support's 18 in (43 in between centres). A pier 90 in deep has only its own
+   * concrete there (37 in), and its plan would still overlap the zone's at its foot. A pier of 12
+   * in depth ends its zone at 52 in: 20 in out, the support's 8 in (47 in).
    */
   @ParameterizedTest
-  @CsvSource({"38, true", "40, false"})
-  void zonesMeetWithinAWidth(int inches, boolean met) {
+  @CsvSource({
+    "36, 54, true",
+    "36, 56, false",
+    "60, 42, true",
+    "60, 44, false",
+    "90, 36, true",
+    "90, 38, false",
+    "12, 46, true",
+    "12, 48, false"
+  })
+  void zonesMeetAtTheirOwnDepths(int depth, int inches, boolean met) {
     Bearing bearing =
         bearing(
             trial -> {
-              trial.azimuth = "306.8699 deg";
+              trial.azimuth = "305.5377 deg";
               trial.piers =
                   """
-                  [ { "id": "P1", "at": "%s in, 60 in", "hole": "20 in", "depth": "36 in", "top": "6 in" } ]
+                  [ { "id": "P1", "at": "%s in, 60 in", "hole": "20 in", "depth": "%d in", "top": "6 in" } ]
                   """
-                      .formatted(-84 + inches);
+                      .formatted(-84 + inches, depth);
             });
     assertThat(ids(bearing).contains("bearing-zones-meet")).isEqualTo(met);
+  }
+
+  /**
+   * Under the middle of an even load q on a circle of radius R, at depth z in elastic ground, the
+   * pressure is q (1 − (1 + R²/z²)^−1.5) (Boussinesq; any textbook, from memory): more than a
+   * quarter a width down, less than a tenth two widths down, where the zones end.
+   */
+  @Test
+  void twoWidthsDownATenthIsLeft() {
+    assertThat(left(1)).isCloseTo(0.284, within(5e-4));
+    assertThat(left(2)).isCloseTo(0.087, within(5e-4)).isLessThan(0.1);
+  }
+
+  private static double left(double widths) {
+    return 1 - Math.pow(1 + 0.25 / (widths * widths), -1.5);
+  }
+
+  /**
+   * Where the ground carries little, wider footings of a close row meet; a pier far down may not.
+   */
+  @ParameterizedTest
+  @CsvSource({"20, 36, bearing-no-room", "60, 36, ''", "20, 90, bearing-no-room"})
+  void aWiderFootingNeedsRoom(int inches, int depth, String id) {
+    Bearing bearing =
+        bearing(
+            trial -> {
+              trial.ground = GROSS.formatted("1000");
+              trial.azimuth = "305.5377 deg";
+              trial.piers =
+                  """
+                  [ { "id": "P1", "at": "%s in, 60 in", "hole": "12 in", "depth": "%d in", "top": "6 in" } ]
+                  """
+                      .formatted(-84 + inches, depth);
+            });
+    assertThat(bearing.remedies()).isNotEmpty();
+    assertThat(ids(bearing).stream().filter(one -> one.startsWith("bearing-no-room")).toList())
+        .isEqualTo(id.isEmpty() ? List.of() : List.of(id));
+  }
+
+  /** A pier that ends above the support's bell: only a hole wide all the way up breaks into it. */
+  @Test
+  void aBellPassesUnderAShallowNeighbour() {
+    Bearing bearing =
+        bearing(
+            trial -> {
+              trial.ground = GROSS.formatted("1000");
+              trial.supports = "{ \"hole\": \"18 in\", \"depth\": \"60 in\", \"top\": \"6 in\" }";
+              trial.azimuth = "305.5377 deg";
+              trial.piers =
+                  """
+                  [ { "id": "P1", "at": "-64 in, 60 in", "hole": "12 in", "depth": "14 in", "top": "6 in" } ]
+                  """;
+            });
+    assertThat(ids(bearing)).contains("bearing-no-room-above").doesNotContain("bearing-no-room");
   }
 
   /** Twice every load needs twice the area, own weight and all, where the hole stays as it is. */
