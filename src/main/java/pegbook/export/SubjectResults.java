@@ -3,6 +3,7 @@ package pegbook.export;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.digschedule.DigSchedule;
+import pegbook.calc.ownmix.OwnMixPlan;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.steelplan.Element;
 import pegbook.calc.steelplan.SteelPlan;
@@ -45,6 +46,7 @@ final class SubjectResults {
         "concreteExposure", content -> ExposureResults.write(content, packet.concreteExposure()));
     json.object("steel", content -> steel(content, packet.steelPlan()));
     json.object("cutPlan", content -> CutPlanResults.write(content, packet.cutPlan()));
+    packet.ownMix().mix().ifPresent(mix -> json.object("ownMix", content -> ownMix(content, mix)));
     json.list("truckLoads", packet.truckLoads().loads(), SubjectResults::load);
     json.object("buying", content -> BuyingResults.write(content, packet.buyingList()));
     json.list("days", packet.dayPlan().days(), SubjectResults::day);
@@ -147,6 +149,16 @@ final class SubjectResults {
         .whole("bags", fill.bags())
         .whole("batches", fill.batches())
         .quantity("kilograms", fill.mass());
+  }
+
+  private static void ownMix(JsonFigures json, OwnMixPlan.Mix mix) {
+    json.quantity("aimPascals", mix.aim())
+        .number("waterCement", mix.waterCement())
+        .whole("cementBags", mix.cementBags())
+        .quantity("cementKilograms", mix.all().cement())
+        .quantity("sandKilograms", mix.all().sand())
+        .quantity("stoneKilograms", mix.all().stone())
+        .quantity("waterKilograms", mix.all().water());
   }
 
   private static void load(JsonFigures json, TruckLoads.Load load) {

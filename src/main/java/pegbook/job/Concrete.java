@@ -18,6 +18,7 @@ import pegbook.measure.Volume;
  * @param mixing how it is mixed; decides how long a pour takes
  * @param truckMinimum the least that the plant brings or charges; absent: not said
  * @param batch concrete that is mixed at a time; absent: by the way of mixing
+ * @param ownMix what the crew mixes from cement, sand and stone; absent: from bags, or a truck
  */
 public record Concrete(
     Mass bag,
@@ -28,7 +29,8 @@ public record Concrete(
     Optional<Ratio> air,
     Mixing mixing,
     Optional<Volume> truckMinimum,
-    Optional<Volume> batch) {
+    Optional<Volume> batch,
+    Optional<OwnMix> ownMix) {
 
   /** How concrete is mixed. */
   public enum Mixing {

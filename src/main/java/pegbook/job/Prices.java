@@ -45,7 +45,9 @@ public record Prices(String currency, SortedMap<Item, Money> items, List<TubePri
     /** A can. */
     PAINT,
     /** A sheet of plywood. */
-    SHEET
+    SHEET,
+    /** A bag. */
+    CEMENT
   }
 
   /** Price of a form tube. */

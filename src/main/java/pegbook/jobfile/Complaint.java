@@ -105,7 +105,8 @@ enum Complaint {
   PLAN_WITHOUT_START,
   MACHINE_WITHOUT_AUGER,
   PRICE_CURRENCY,
-  PRICE_TWICE;
+  PRICE_TWICE,
+  MIX_AND_TRUCK;
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)\\}");
   private static final Properties WORDS = read();

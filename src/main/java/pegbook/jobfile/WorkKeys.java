@@ -128,10 +128,32 @@ final class WorkKeys {
       Key.free("batch", Values.volume("0.2 ft3", "18 ft3", "5 L", "500 L"));
   static final SectionValue<Concrete> CONCRETE =
       new SectionValue<>(
-          List.of(BAG, YIELD, STRENGTH, WASTE, OVER_BREAK, AIR, MIXING, TRUCK_MINIMUM, BATCH),
+          List.of(
+              BAG,
+              YIELD,
+              STRENGTH,
+              WASTE,
+              OVER_BREAK,
+              AIR,
+              MIXING,
+              TRUCK_MINIMUM,
+              BATCH,
+              OwnMixKeys.OWN_MIX),
+          WorkKeys::isMixedHere,
           fields -> concrete(fields));
 
   private WorkKeys() {}
+
+  /** What comes from a truck is not mixed on site. */
+  private static boolean isMixedHere(Fields fields, Report report) {
+    boolean both =
+        fields.has(OwnMixKeys.OWN_MIX)
+            && fields.find(MIXING).filter(Concrete.Mixing.READY_MIX::equals).isPresent();
+    if (both) {
+      report.complain(fields.node(OwnMixKeys.OWN_MIX), Complaint.MIX_AND_TRUCK, Map.of());
+    }
+    return !both;
+  }
 
   private static Concrete concrete(Fields fields) {
     return new Concrete(
@@ -143,7 +165,8 @@ final class WorkKeys {
         fields.find(AIR),
         fields.get(MIXING),
         fields.find(TRUCK_MINIMUM),
-        fields.find(BATCH));
+        fields.find(BATCH),
+        fields.find(OwnMixKeys.OWN_MIX));
   }
 
   private static Map<String, DayOfWeek> days() {

@@ -16,6 +16,7 @@ import pegbook.calc.frostdepth.FrostDepth;
 import pegbook.calc.frostgrip.FrostGrip;
 import pegbook.calc.levels.Levels;
 import pegbook.calc.markaccuracy.MarkAccuracy;
+import pegbook.calc.ownmix.OwnMixPlan;
 import pegbook.calc.pierstiffness.PierStiffness;
 import pegbook.calc.provingmarks.ProvingMarks;
 import pegbook.calc.safepegs.SafePegs;
@@ -58,6 +59,7 @@ import pegbook.job.Job;
  * @param pierStiffness how still the piers stand, and how clear of the floor
  * @param concretePlan what fills the holes
  * @param concreteExposure what the concrete must stand
+ * @param ownMix cement, sand and stone by weight, where the crew mixes from them
  * @param steelPlan what stands in the concrete
  * @param cutPlan which piece is cut from which bar
  * @param safetyNotes the dangers of this job, and who decides
@@ -90,6 +92,7 @@ public record Packet(
     PierStiffness pierStiffness,
     ConcretePlan concretePlan,
     ConcreteExposure concreteExposure,
+    OwnMixPlan ownMix,
     SteelPlan steelPlan,
     CutPlan cutPlan,
     SafetyNotes safetyNotes,
@@ -125,6 +128,7 @@ public record Packet(
         pierStiffness,
         concretePlan,
         concreteExposure,
+        ownMix,
         steelPlan,
         cutPlan,
         truckLoads,

@@ -32,6 +32,8 @@ import pegbook.calc.levels.Levels;
 import pegbook.calc.levels.LevelsCalculator;
 import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.markaccuracy.MarkAccuracyCalculator;
+import pegbook.calc.ownmix.OwnMixCalculator;
+import pegbook.calc.ownmix.OwnMixPlan;
 import pegbook.calc.pierstiffness.PierStiffness;
 import pegbook.calc.pierstiffness.PierStiffnessCalculator;
 import pegbook.calc.placement.PlacementCalculator;
@@ -110,6 +112,12 @@ public final class Packets {
     PierStiffness pierStiffness = PierStiffnessCalculator.calculate(job, placement, holes);
     ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
     ConcreteExposure concreteExposure = ConcreteExposureCalculator.calculate(job, holes);
+    OwnMixPlan ownMix =
+        OwnMixCalculator.calculate(
+            job,
+            concretePlan.totals().poured(),
+            concretePlan.mix().batch(),
+            concreteExposure.needed().waterCement());
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
     CutPlan cutPlan = CutPlanCalculator.calculate(job, steelPlan.pieces());
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
@@ -131,6 +139,7 @@ public final class Packets {
                 safePegs,
                 levels,
                 concretePlan,
+                ownMix,
                 frostGrip,
                 steelPlan,
                 cutPlan,
@@ -159,6 +168,7 @@ public final class Packets {
         pierStiffness,
         concretePlan,
         concreteExposure,
+        ownMix,
         steelPlan,
         cutPlan,
         safetyNotes,

@@ -180,7 +180,7 @@ public record BuyingListSheet(
 
     /** Bags of each day of pours, where there are several. */
     private Optional<String> bags() {
-      if (ConcretePlanSheet.isReadyMix(packet)) {
+      if (ConcretePlanSheet.isByVolume(packet)) {
         return Optional.empty();
       }
       List<String> days =
@@ -208,7 +208,7 @@ public record BuyingListSheet(
       list.load()
           .ifPresent(load -> notes.add(say("note.trips", Map.of("load", formats().mass(load)))));
       notes.add(say("note.mass"));
-      if (!ConcretePlanSheet.isReadyMix(packet)) {
+      if (!ConcretePlanSheet.isByVolume(packet)) {
         notes.add(say("note.bags"));
       }
       notes.add(say("note.spare"));

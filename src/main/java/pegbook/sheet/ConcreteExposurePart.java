@@ -91,7 +91,7 @@ public record ConcreteExposurePart(
           stone(0.375, 10),
           classes(),
           order(),
-          say(ConcretePlanSheet.isReadyMix(packet) ? "label.ready-mix" : "label.bag"),
+          say("label." + mix()),
           new ConcreteLimitRows(packet, writing).rows(),
           exposure().ages().stream()
               .map(
@@ -219,6 +219,13 @@ public record ConcreteExposurePart(
       return new Sources(writing.texts()).write(citation);
     }
 
+    private String mix() {
+      if (ConcretePlanSheet.isOwnMix(packet)) {
+        return "own";
+      }
+      return ConcretePlanSheet.isReadyMix(packet) ? "ready-mix" : "bag";
+    }
+
     private String order() {
       ExposureClass needed = exposure().needed();
       Map<String, String> values = new LinkedHashMap<>();
@@ -226,9 +233,8 @@ public record ConcreteExposurePart(
       values.put("air", air(needed.airLargeStone(), ""));
       values.put("tolerance", formats().quantity(ExposureClass.AIR_TOLERANCE));
       values.put("water", needed.waterCement().map(most -> formats().number(most, 2)).orElse(""));
-      String mix = ConcretePlanSheet.isReadyMix(packet) ? "ready-mix" : "bag";
       String climate = needed.airLargeStone().isPresent() ? "frost" : "no-frost";
-      return say("order." + climate + "." + mix, values);
+      return say("order." + climate + "." + mix(), values);
     }
   }
 }

@@ -30,6 +30,7 @@ import pegbook.packet.Packet;
  * @param rules what to mind before, during and after
  * @param basis what the numbers rest on
  * @param purchases what to buy
+ * @param mix what goes into a mix of cement, sand and stone; empty where none is asked
  * @param exposure what the mix must stand
  * @param elements what each footing counts as, where no sheet of steel says so
  */
@@ -46,6 +47,7 @@ public record ConcretePlanSheet(
     List<String> rules,
     List<String> basis,
     List<Purchase> purchases,
+    Optional<OwnMixPart> mix,
     ConcreteExposurePart exposure,
     Optional<SteelElementsPart> elements)
     implements Sheet {
@@ -100,8 +102,11 @@ public record ConcretePlanSheet(
         words.rules(),
         words.basis(),
         Purchase.of(
-            Stream.concat(plan.needs().stream(), packet.truckLoads().needs().stream()).toList(),
+            Stream.of(packet.ownMix().needs(), plan.needs(), packet.truckLoads().needs())
+                .flatMap(List::stream)
+                .toList(),
             writing),
+        OwnMixPart.of(packet, writing),
         ConcreteExposurePart.of(packet, writing),
         SteelPlanSheet.isWanted(packet)
             ? Optional.empty()
@@ -217,12 +222,22 @@ public record ConcretePlanSheet(
         number(packet, "above"),
         number(packet, "poured"),
         number(packet, "bags"),
-        number(packet, "batches"),
+        number(packet, isOwnMix(packet) ? "loads" : "batches"),
         number(packet, "pour-least"));
   }
 
   private static String number(Packet packet, String formula) {
     return packet.workings().numberOf("concrete-plan." + formula).orElse("");
+  }
+
+  /** True where concrete is told by volume: from a truck, or mixed from sand and stone. */
+  static boolean isByVolume(Packet packet) {
+    return isReadyMix(packet) || isOwnMix(packet);
+  }
+
+  /** True where it is mixed from cement, sand and stone. */
+  static boolean isOwnMix(Packet packet) {
+    return packet.job().concrete().ownMix().isPresent();
   }
 
   /** True where the concrete comes ready mixed. */

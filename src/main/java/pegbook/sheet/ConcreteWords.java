@@ -49,7 +49,25 @@ record ConcreteWords(Packet packet, Writing writing) {
         "truck",
         formats().truckVolume(trucks ? packet.truckLoads().order() : plan().totals().readyMix()));
     values.put("loads", formats().count(packet.truckLoads().loads().size()));
-    return say(trucks ? "lead-ready-mix" : "lead", values);
+    return say(lead(values), values);
+  }
+
+  /** Which lead it is; takes what the lead of an own mix says. */
+  private String lead(Map<String, String> values) {
+    packet
+        .ownMix()
+        .mix()
+        .ifPresent(
+            mix -> {
+              values.put("cement", formats().count(mix.cementBags()));
+              values.put(
+                  "cementBag",
+                  formats().mass(packet.job().concrete().ownMix().orElseThrow().cementBag()));
+            });
+    if (ConcretePlanSheet.isOwnMix(packet)) {
+      return "lead-own-mix";
+    }
+    return ConcretePlanSheet.isReadyMix(packet) ? "lead-ready-mix" : "lead";
   }
 
   /** Each day's load with its holes. */
@@ -96,7 +114,7 @@ record ConcreteWords(Packet packet, Writing writing) {
   List<String> rules() {
     List<String> rules = new ArrayList<>();
     rules.add(say("rule.look", Map.of()));
-    if (!ConcretePlanSheet.isReadyMix(packet)) {
+    if (!ConcretePlanSheet.isByVolume(packet)) {
       rules.add(water());
     }
     for (String rule : List.of("layers", "rim", "top", "cure")) {
@@ -158,14 +176,16 @@ record ConcreteWords(Packet packet, Writing writing) {
 
   private String batch(Concrete concrete) {
     Map<String, String> values = new LinkedHashMap<>();
-    Volume volume = plan().mix().yield().times(plan().mix().bagsInBatch());
+    boolean own = ConcretePlanSheet.isOwnMix(packet);
+    Volume volume =
+        own ? plan().mix().batch() : plan().mix().yield().times(plan().mix().bagsInBatch());
     values.put("volume", formats().volume(volume));
     values.put("bags", formats().count(plan().mix().bagsInBatch()));
     values.put("working", packet.workings().numberOf("concrete-plan.bags-in-batch").orElse(""));
     values.put(
         "from",
         say("batch." + (concrete.batch().isPresent() ? "job" : mixing(concrete)), Map.of()));
-    return say("basis.batch", values);
+    return say(own ? "basis.load" : "basis.batch", values);
   }
 
   private String time(Concrete concrete) {

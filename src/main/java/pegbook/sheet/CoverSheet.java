@@ -187,6 +187,10 @@ public record CoverSheet(
       values.put("volume", writing.formats().truckVolume(packet.truckLoads().order()));
       return fact("order", writing.texts().say("cover.truck", values), writing.texts());
     }
+    if (packet.ownMix().mix().isPresent()) {
+      values.put("bags", writing.formats().count(packet.ownMix().mix().orElseThrow().cementBags()));
+      return fact("order", writing.texts().say("cover.own-mix", values), writing.texts());
+    }
     values.put("bags", writing.formats().count(totals.bags()));
     values.put("bag", writing.formats().mass(concrete.bag()));
     return fact("order", writing.texts().say("cover.bags", values), writing.texts());

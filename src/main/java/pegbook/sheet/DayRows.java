@@ -165,7 +165,7 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
     return new PourRow(
         name(mark),
         mark,
-        ConcretePlanSheet.isReadyMix(packet)
+        ConcretePlanSheet.isByVolume(packet)
             ? formats.volume(fill.poured())
             : formats.count(fill.bags()),
         formats.size(hole(mark).top()),

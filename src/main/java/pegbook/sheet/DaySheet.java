@@ -132,7 +132,7 @@ public record DaySheet(
         rows.fillTables(),
         new DayBars(packet, writing, day).lines(),
         rows.pour(),
-        ConcretePlanSheet.isReadyMix(packet),
+        ConcretePlanSheet.isByVolume(packet),
         words.stopWhen(),
         words.calls(),
         words.leaving());

@@ -45,7 +45,8 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
           "forms", "saw",
           "pliers", "nippers",
           "spacers", "",
-          "covers", "");
+          "covers", "",
+          "own-mix", "");
 
   private static final List<String> ALWAYS = List.of("covers", "first-aid", "water");
 
@@ -89,6 +90,10 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
     } else if (kind == Task.Kind.POUR && ConcretePlanSheet.isReadyMix(packet)) {
       load().ifPresent(load -> things.put("load", load));
       things.put("truck", say("truck"));
+    } else if (kind == Task.Kind.POUR && ConcretePlanSheet.isOwnMix(packet)) {
+      things.put("own-mix", say("own-mix"));
+      things.put("scale", say("scale"));
+      things.put("mixer", say("mixer"));
     } else if (kind == Task.Kind.POUR) {
       things.put("bags", bags());
       things.put("mixer", say("mixer"));

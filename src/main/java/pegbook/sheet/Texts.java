@@ -50,6 +50,7 @@ public final class Texts {
           "anchorage",
           "steel-plan",
           "cut-plan",
+          "own-mix",
           "truck-loads",
           "supplies",
           "buying-list",

@@ -35,6 +35,9 @@ class NamedThingsTest {
           entry("spacers", Set.of("side-spacers")),
           entry("caps", Set.of("bar-caps")),
           entry("covers", Set.of("hole-covers", "hole-covers-wide")),
+          entry("cement", Set.of("cement-bags")),
+          entry("sand", Set.of("mix-sand")),
+          entry("stone", Set.of("mix-stone")),
           entry("barriers", Set.of("barrier-fence")));
 
   /** Tools and what people wear, drink or have; not counted, but named on the list. */
@@ -56,6 +59,7 @@ class NamedThingsTest {
           "bar cutter",
           "bender",
           "pliers",
+          "scale",
           "mixer or tub",
           "hoe",
           "rod",

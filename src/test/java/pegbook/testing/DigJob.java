@@ -226,6 +226,7 @@ public final class DigJob {
         Optional.empty(),
         Concrete.Mixing.BY_HAND,
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -14,6 +14,7 @@ import pegbook.job.Concrete.Mixing;
 import pegbook.job.Crew;
 import pegbook.job.Job;
 import pegbook.job.Language;
+import pegbook.job.OwnMix;
 import pegbook.job.Plan;
 import pegbook.job.Steel;
 import pegbook.job.Stock;
@@ -41,6 +42,7 @@ public final class FillJob {
   public Mixing mixing = Mixing.MIXER;
   public Optional<Volume> truckMinimum = Optional.empty();
   public Optional<Volume> batch = Optional.empty();
+  public Optional<OwnMix> ownMix = Optional.empty();
   public Stock stock = DigJob.STOCK;
   public int people = 2;
   public Duration hoursPerDay = new Duration(6);
@@ -165,7 +167,8 @@ public final class FillJob {
         plan,
         plain.tools(),
         plain.spoil(),
-        new Concrete(bag, yield, strength, waste, overBreak, air, mixing, truckMinimum, batch),
+        new Concrete(
+            bag, yield, strength, waste, overBreak, air, mixing, truckMinimum, batch, ownMix),
         stock,
         plain.shop(),
         plain.prices(),

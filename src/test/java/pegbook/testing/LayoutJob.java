@@ -176,6 +176,7 @@ public final class LayoutJob {
             Optional.empty(),
             Concrete.Mixing.BY_HAND,
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()),
         DigJob.STOCK,
         TestShop.plain(),

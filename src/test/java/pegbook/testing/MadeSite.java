@@ -138,6 +138,12 @@ final class MadeSite {
     if (job.get("concrete") instanceof ObjectNode concrete && chance.often(0.5)) {
       concrete.put("truckMinimum", imperial ? chance.whole(1, 4) + " yd3" : "1.5 m3");
       concrete.put("batch", imperial ? chance.whole(1, 4) + " ft3" : chance.whole(20, 120) + " L");
+      if (!concrete.path("mixing").asText().equals("ready mix") && chance.often(0.5)) {
+        ObjectNode mix = concrete.putObject("ownMix");
+        mix.put("sand", chance.oneOf(List.of("fine", "medium", "coarse")));
+        mix.put("stone", chance.oneOf(List.of("3/8 in", "20 mm", "1 in", "40 mm")));
+        mix.put("sandWater", chance.whole(0, 9) + " %");
+      }
     }
   }
 

@@ -189,6 +189,7 @@ public final class SiteJob {
         Optional.empty(),
         mixing,
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 }

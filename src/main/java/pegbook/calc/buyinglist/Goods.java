@@ -19,6 +19,9 @@ import pegbook.measure.Money;
 enum Goods {
   READY_MIX(Supplier.READY_MIX_PLANT, Task.Kind.POUR, Item.READY_MIX),
   CONCRETE_BAGS(Supplier.BUILDING_YARD, Task.Kind.POUR, Item.BAG),
+  CEMENT_BAGS(Supplier.BUILDING_YARD, Task.Kind.POUR, Item.CEMENT),
+  MIX_SAND(Supplier.BUILDING_YARD, Task.Kind.POUR),
+  MIX_STONE(Supplier.BUILDING_YARD, Task.Kind.POUR),
   GRAVEL(Supplier.BUILDING_YARD, Task.Kind.GRAVEL, Item.GRAVEL),
   GRAVEL_BAGS(Supplier.BUILDING_YARD, Task.Kind.GRAVEL, Item.GRAVEL_BAG),
   FORM_TUBE(Supplier.BUILDING_YARD, Task.Kind.FORM),

@@ -25,7 +25,7 @@ record OrderMass(Working working, Optional<Mass> piece) {
     BuyingListFormulas formulas = new BuyingListFormulas(units);
     Count count = new Count(need.order());
     return switch (Goods.of(need)) {
-      case CONCRETE_BAGS ->
+      case CONCRETE_BAGS, CEMENT_BAGS ->
           quantity(need, "bag", Mass.class)
               .map(bag -> pieces(need, Working.of(formulas.pieces(), line, count, bag)));
       case GRAVEL_BAGS ->

@@ -116,6 +116,7 @@ public record ConcretePlan(
    * @param overBreak what a dug hole takes more than drawn
    * @param waste what is spilt
    * @param bagsInBatch whole bags that are mixed at a time
+   * @param batch concrete that is mixed at a time, where it is not in whole bags
    */
   public record Mix(
       Mass bag,
@@ -123,7 +124,8 @@ public record ConcretePlan(
       Optional<WaterRange> water,
       Ratio overBreak,
       Ratio waste,
-      int bagsInBatch) {}
+      int bagsInBatch,
+      Volume batch) {}
 
   /**
    * How fast two people mix and place.

@@ -84,16 +84,20 @@ public final class ConcretePlanCalculator {
             .map(water -> new WaterRange(water.least(), water.most())),
         concrete.overBreak().orElseGet(() -> overBreak(job.ground().digging())),
         concrete.waste(),
-        (int) inBatch.result());
+        (int) inBatch.result(),
+        batch(job, yield));
   }
 
-  /** Common practice: what turns well in a drum of a hire shop; a bag in a tub or barrow. */
+  /**
+   * Common practice: what turns well in a drum of a hire shop; a bag, or half as much, in a tub.
+   */
   private static Volume batch(Job job, Volume yield) {
     Volume drum =
         job.heading().units() == UnitSystem.IMPERIAL ? Volume.ofCubicFeet(2) : new Volume(0.06);
+    Volume tub = job.concrete().ownMix().isPresent() ? drum.times(0.5) : yield;
     return job.concrete()
         .batch()
-        .orElse(job.concrete().mixing() == Concrete.Mixing.MIXER ? drum : yield);
+        .orElse(job.concrete().mixing() == Concrete.Mixing.MIXER ? drum : tub);
   }
 
   private static Volume yieldByMass(Job job, List<Working> workings) {

@@ -240,6 +240,20 @@ final class ConcretePlanFormulas {
         x -> x[0] / x[1]);
   }
 
+  /** Loads of the mixer for a hole, before they are set up: concrete, concrete of a load. */
+  Formula loads() {
+    return new Formula(
+        "concrete-plan.loads",
+        imperial ? "c = V / B" : "c = 1000 · V / B",
+        List.of(
+            volume("V", "concrete-poured"),
+            new Symbol("B", "batch-volume", imperial ? Unit.CUBIC_FOOT : Unit.LITRE)),
+        number("c", "batches"),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] / x[1] * (imperial ? 1 : 1000));
+  }
+
   /** Whole bags that are mixed at a time, one at least: concrete of a batch, yield of a bag. */
   Formula bagsInBatch() {
     return new Formula(

@@ -40,7 +40,8 @@ final class ConcretePlanNeeds {
 
   List<Need> of(Totals totals, Optional<GravelOrder> gravel) {
     List<Need> needs = new ArrayList<>();
-    if (job.concrete().mixing() != Mixing.READY_MIX) {
+    boolean bagged = job.concrete().ownMix().isEmpty();
+    if (bagged && job.concrete().mixing() != Mixing.READY_MIX) {
       needs.add(bags(totals));
     }
     gravel.ifPresent(order -> needs.add(order.need()));

@@ -60,7 +60,7 @@ final class Filling {
             poured,
             backfill(hole),
             bags,
-            batches(bags),
+            batches(bags, poured),
             work(formulas.mass(), below.plus(above)).asMass(),
             new Span(
                 work(formulas.pourTime(true), poured, rate(true), pairs()).asDuration(),
@@ -133,12 +133,14 @@ final class Filling {
   }
 
   /** None where the concrete comes mixed. */
-  private int batches(int bags) {
+  private int batches(int bags, Volume poured) {
     if (job.concrete().mixing() == Mixing.READY_MIX) {
       return 0;
     }
     double batches =
-        work(formulas.batches(), new Count(bags), new Count(mix.bagsInBatch())).result();
+        job.concrete().ownMix().isPresent()
+            ? work(formulas.loads(), poured, mix.batch()).result()
+            : work(formulas.batches(), new Count(bags), new Count(mix.bagsInBatch())).result();
     return (int) Rounding.UP.steps(batches, 1);
   }
 

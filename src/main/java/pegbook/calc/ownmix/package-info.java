@@ -1,0 +1,5 @@
+/** Concrete from cement, sand and stone, by weight. */
+@NullMarked
+package pegbook.calc.ownmix;
+
+import org.jspecify.annotations.NullMarked;
