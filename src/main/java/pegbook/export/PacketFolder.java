@@ -24,7 +24,7 @@ import java.util.stream.Stream;
 public final class PacketFolder {
   private static final Pattern OURS =
       Pattern.compile(
-          "binder\\.pdf|review\\.pdf|day-\\d+(?:-[a-z]{2})?\\.pdf|results\\.json|tapes\\.csv|buying\\.csv|calendar\\.ics");
+          "binder\\.pdf|review\\.pdf|(?:day|pour)-\\d+(?:-[a-z]{2})?\\.pdf|results\\.json|tapes\\.csv|buying\\.csv|calendar\\.ics");
 
   private PacketFolder() {}
 

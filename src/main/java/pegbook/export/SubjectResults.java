@@ -4,6 +4,7 @@ import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.ownmix.OwnMixPlan;
+import pegbook.calc.pourday.PourDay;
 import pegbook.calc.siteplan.SitePlan;
 import pegbook.calc.steelplan.Element;
 import pegbook.calc.steelplan.SteelPlan;
@@ -51,6 +52,7 @@ final class SubjectResults {
     json.object("buying", content -> BuyingResults.write(content, packet.buyingList()));
     json.list("days", packet.dayPlan().days(), SubjectResults::day);
     json.object("plan", content -> plan(content, packet.dayPlan()));
+    json.list("batchings", packet.pourDay().batchings(), SubjectResults::batching);
     json.list(
         "needs",
         packet.results().stream().map(Result::needs).flatMap(java.util.List::stream).toList(),
@@ -61,6 +63,14 @@ final class SubjectResults {
   private static void site(JsonFigures json, SitePlan plan) {
     json.list("clearances", plan.clearances(), SubjectResults::clearance)
         .list("ties", plan.ties(), SubjectResults::tie);
+  }
+
+  private static void batching(JsonFigures json, PourDay.Batching batching) {
+    json.texts("marks", batching.marks())
+        .whole("bagsOfBatch", batching.bagsOfBatch())
+        .whole("batches", batching.batches())
+        .quantity("longestBatchSeconds", batching.each())
+        .whole("batchesAtHalfTime", batching.half());
   }
 
   private static void clearance(JsonFigures json, SitePlan.Clearance clearance) {

@@ -4,11 +4,14 @@ import pegbook.measure.Duration;
 import pegbook.measure.Volume;
 
 /**
- * The concrete of one hole.
+ * The concrete of one hole, as it is to be placed.
  *
  * @param mark the hole
  * @param poured concrete to mix or to order
+ * @param batches turns of the mixer or the tub; none from a truck
+ * @param bagsInBatch whole bags that are mixed at a time; 0 where the crew mixes its own
  * @param most how long the crew needs to place it, all going badly
  * @param window what the concrete allows from its first batch, or from the truck's arrival
  */
-public record Pour(String mark, Volume poured, Duration most, Duration window) {}
+public record Pour(
+    String mark, Volume poured, int batches, int bagsInBatch, Duration most, Duration window) {}

@@ -18,6 +18,7 @@ import pegbook.calc.levels.Levels;
 import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.ownmix.OwnMixPlan;
 import pegbook.calc.pierstiffness.PierStiffness;
+import pegbook.calc.pourday.PourDay;
 import pegbook.calc.provingmarks.ProvingMarks;
 import pegbook.calc.safepegs.SafePegs;
 import pegbook.calc.safetynotes.SafetyNotes;
@@ -68,6 +69,7 @@ import pegbook.job.Job;
  * @param dayPlan which work on which day
  * @param truckLoads what trucks bring on which day
  * @param supplies small things: paint, covers, fence, forms, bolts
+ * @param pourDay the pace of the days of pouring
  * @param buyingList what is bought where, and by when
  */
 public record Packet(
@@ -101,6 +103,7 @@ public record Packet(
     DayPlan dayPlan,
     TruckLoads truckLoads,
     Supplies supplies,
+    PourDay pourDay,
     BuyingList buyingList) {
 
   /** Every calculator's result, in the order of the packet's sheets. */
@@ -134,7 +137,8 @@ public record Packet(
         truckLoads,
         supplies,
         buyingList,
-        safetyNotes);
+        safetyNotes,
+        pourDay);
   }
 
   /**

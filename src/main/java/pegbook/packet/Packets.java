@@ -37,6 +37,8 @@ import pegbook.calc.ownmix.OwnMixPlan;
 import pegbook.calc.pierstiffness.PierStiffness;
 import pegbook.calc.pierstiffness.PierStiffnessCalculator;
 import pegbook.calc.placement.PlacementCalculator;
+import pegbook.calc.pourday.PourDay;
+import pegbook.calc.pourday.PourDayCalculator;
 import pegbook.calc.provingmarks.ProvingMarks;
 import pegbook.calc.provingmarks.ProvingMarksCalculator;
 import pegbook.calc.safepegs.SafePegs;
@@ -132,6 +134,7 @@ public final class Packets {
     TruckLoads truckLoads =
         TruckLoadsCalculator.calculate(job, concretePlan.pours(), pourDays(dayPlan));
     Supplies supplies = SuppliesCalculator.calculate(job, holes, openHoles(dayPlan));
+    PourDay pourDay = PourDayCalculator.calculate(job, concretePlan.pours(), taskDays(dayPlan));
     BuyingList buyingList =
         BuyingListCalculator.calculate(
             job,
@@ -177,6 +180,7 @@ public final class Packets {
         dayPlan,
         truckLoads,
         supplies,
+        pourDay,
         buyingList);
   }
 

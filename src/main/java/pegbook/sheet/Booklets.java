@@ -38,6 +38,9 @@ public final class Booklets {
     for (Writing language : daySheets) {
       Booklets own = new Booklets(packet, language);
       packet.dayPlan().days().forEach(day -> all.add(own.day(day)));
+      packet.dayPlan().days().stream()
+          .filter(PourDaySheet::isWanted)
+          .forEach(day -> all.add(own.pour(day)));
     }
     return List.copyOf(all);
   }
@@ -96,6 +99,14 @@ public final class Booklets {
     Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
     sheets.put("day", Optional.of(DaySheet.of(packet, writing, day)));
     return booklet("day-" + day.number() + ending(), "day", words, sheets, dayStrip());
+  }
+
+  /** What is looked at before a day's concrete, for those who pour and the one who looks. */
+  private Booklet pour(WorkDay day) {
+    Map<String, String> words = Map.of("day", writing.formats().count(day.number()));
+    Map<String, Optional<? extends Sheet>> sheets = new LinkedHashMap<>();
+    sheets.put("pour", Optional.of(PourDaySheet.of(packet, writing, day)));
+    return booklet("pour-" + day.number() + ending(), "pour", words, sheets, dayStrip());
   }
 
   /** What the file's name of a day sheet in another language than English ends with. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import pegbook.calc.dayplan.DayPlan.Portion;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
@@ -161,7 +162,13 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
 
   /** Stops about today's holes, or about the whole job. */
   List<Stop> stops() {
+    return stops(any -> true);
+  }
+
+  /** Those of them that are wanted. */
+  List<Stop> stops(Predicate<Finding> wanted) {
     return packet.findings().stream()
+        .filter(wanted)
         .filter(finding -> finding.kind() == Finding.Kind.STOP)
         .filter(
             finding ->

@@ -41,6 +41,7 @@ public final class Texts {
           "levels",
           "dig-schedule",
           "day-plan",
+          "pour-day",
           "footings",
           "frost-depth",
           "frost-grip",

@@ -70,9 +70,10 @@ class SpanishWordsTest {
   @Test
   void whatTheDaySheetsTemplateNamesIsThere() {
     String sheet = read(Path.of("templates/sheets/day-sheet.html"), ".html");
+    String pour = read(Path.of("templates/sheets/pour-day.html"), ".html");
     String page = read(Path.of("templates/parts/page.html"), ".html");
     String strip = page.substring(page.indexOf("day-strip(sheet)"));
-    Set<String> keys = found(MESSAGE, sheet + strip);
+    Set<String> keys = found(MESSAGE, sheet + pour + strip);
     assertThat(keys).hasSizeGreaterThan(30);
     assertThat(missing(keys.stream())).isEmpty();
   }
@@ -82,6 +83,7 @@ class SpanishWordsTest {
     Stream<String> keys =
         english("day-plan\\..*").filter(key -> !BINDER_ONLY.matcher(key).matches());
     assertThat(missing(keys)).isEmpty();
+    assertThat(missing(english("pour-day\\..*"))).isEmpty();
   }
 
   @Test
@@ -90,7 +92,7 @@ class SpanishWordsTest {
     assertThat(missing(english("tool-kind\\..*|weekday\\..*|unit\\..*"))).isEmpty();
     // What stops and notes take as values.
     assertThat(missing(english("(soil|use|concrete-plan\\.mixing|note\\.catch)\\..*"))).isEmpty();
-    assertThat(missing(english("booklet\\.day\\..*|strip\\.day\\..*"))).isEmpty();
+    assertThat(missing(english("booklet\\.(day|pour)\\..*|strip\\.day\\..*"))).isEmpty();
     assertThat(
             missing(
                 Stream.of(

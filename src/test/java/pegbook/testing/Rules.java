@@ -42,7 +42,7 @@ public record Rules(
 
   /** The rules for a file of a packet, by its name. */
   public static Rules of(Path file) {
-    return file.getFileName().toString().startsWith("day") ? daySheet() : binder();
+    return file.getFileName().toString().matches("(day|pour)-.*") ? daySheet() : binder();
   }
 
   /** The room for content on a paper. */

@@ -115,7 +115,7 @@ public record ConcretePlan(
    * @param water mixing water of a bag, where a range was found
    * @param overBreak what a dug hole takes more than drawn
    * @param waste what is spilt
-   * @param bagsInBatch whole bags that are mixed at a time
+   * @param bagsInBatch whole bags that are mixed at a time; 0 where the crew mixes its own
    * @param batch concrete that is mixed at a time, where it is not in whole bags
    */
   public record Mix(
@@ -143,7 +143,15 @@ public record ConcretePlan(
   public List<Pour> pours() {
     return pourOrder.stream()
         .map(this::fill)
-        .map(fill -> new Pour(fill.mark(), fill.poured(), fill.pour().most(), pace.window()))
+        .map(
+            fill ->
+                new Pour(
+                    fill.mark(),
+                    fill.poured(),
+                    fill.batches(),
+                    mix.bagsInBatch(),
+                    fill.pour().most(),
+                    pace.window()))
         .toList();
   }
 

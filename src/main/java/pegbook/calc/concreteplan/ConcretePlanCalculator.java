@@ -84,7 +84,7 @@ public final class ConcretePlanCalculator {
             .map(water -> new WaterRange(water.least(), water.most())),
         concrete.overBreak().orElseGet(() -> overBreak(job.ground().digging())),
         concrete.waste(),
-        (int) inBatch.result(),
+        concrete.ownMix().isPresent() ? 0 : (int) inBatch.result(),
         batch(job, yield));
   }
 

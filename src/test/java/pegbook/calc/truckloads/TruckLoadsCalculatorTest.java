@@ -39,7 +39,7 @@ class TruckLoadsCalculatorTest {
   }
 
   private void pour(String mark, int day, Volume poured, double minutes) {
-    pours.add(new Pour(mark, poured, Duration.ofMinutes(minutes), Duration.ofMinutes(60)));
+    pours.add(new Pour(mark, poured, 0, 0, Duration.ofMinutes(minutes), Duration.ofMinutes(60)));
     days.put(mark, new TaskDay(Task.Kind.POUR, day, Optional.empty()));
   }
 

@@ -1,0 +1,232 @@
+package pegbook.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.dayplan.DayPlan.WorkDay;
+import pegbook.calc.pourday.PourDay.After;
+import pegbook.calc.pourday.PourDay.Batching;
+import pegbook.calc.steelplan.SteelPlan.Cage;
+import pegbook.figures.Finding;
+import pegbook.figures.Hole;
+import pegbook.figures.Task;
+import pegbook.job.Anchors;
+import pegbook.job.Pier;
+import pegbook.job.Sleeve;
+import pegbook.packet.Packet;
+import pegbook.sheet.DaySheet.Stop;
+import pegbook.sheet.DaySheet.Tick;
+import pegbook.sheet.PourDaySheet.Pace;
+import pegbook.sheet.PourDaySheet.Row;
+
+/**
+ * The rows and boxes of a hold sheet.
+ *
+ * @param packet whose day
+ * @param writing words and formats
+ * @param day the day of pouring
+ */
+record PourDayRows(Packet packet, Writing writing, WorkDay day) {
+  private static final String TOO_LONG = "pour-too-long";
+  private static final String LONGER_THAN_DAY = "pour-longer-than-day";
+  private static final String MAY_RUN_LONG = "pour-may-run-long";
+
+  private String say(String key) {
+    return say(key, Map.of());
+  }
+
+  private String say(String key, Map<String, String> values) {
+    return writing.texts().say("pour-day." + key, values);
+  }
+
+  private Formats formats() {
+    return writing.formats();
+  }
+
+  String id() {
+    return "pour-" + day.number();
+  }
+
+  String title() {
+    return say("title", Map.of("day", new DayWords(packet, writing, day).title()));
+  }
+
+  String strip() {
+    return say("strip", Map.of("day", formats().count(day.number())));
+  }
+
+  private List<Hole> poured() {
+    return day.holes(Task.Kind.POUR).stream()
+        .flatMap(
+            mark -> packet.depthTargets().holes().stream().filter(hole -> hole.mark().equals(mark)))
+        .toList();
+  }
+
+  /** Stops that are about the concrete of these holes. */
+  List<Stop> stops() {
+    return new DayWords(packet, writing, day)
+        .stops(finding -> List.of(TOO_LONG, LONGER_THAN_DAY).contains(finding.id()));
+  }
+
+  List<Row> holes() {
+    return poured().stream().map(this::row).toList();
+  }
+
+  private Row row(Hole hole) {
+    Optional<Cage> cage =
+        packet.steelPlan().cages().stream()
+            .filter(each -> each.marks().contains(hole.mark()))
+            .findFirst();
+    return new Row(
+        id() + "." + hole.mark(),
+        hole.mark(),
+        formats().tape(hole.depth()),
+        hole.datumToUnderside().map(formats()::tape).orElse(""),
+        cage.map(
+                steel ->
+                    formats().size(steel.cover()) + " / " + formats().size(steel.bottomCover()))
+            .orElse(""),
+        hole.tube().isPresent(),
+        formats().size(hole.top()));
+  }
+
+  List<Tick> insets() {
+    List<Tick> ticks = new ArrayList<>();
+    for (Pier pier : packet.job().piers()) {
+      if (day.holes(Task.Kind.POUR).contains(pier.id())) {
+        pier.sleeve().ifPresent(sleeve -> ticks.add(sleeve(pier, sleeve)));
+        pier.anchors().ifPresent(anchors -> ticks.add(anchors(pier, anchors)));
+      }
+    }
+    return ticks;
+  }
+
+  private Tick sleeve(Pier pier, Sleeve sleeve) {
+    return new Tick(
+        id() + "." + pier.id() + ".sleeve",
+        say(
+            "sleeve",
+            Map.of(
+                "mark", pier.id(),
+                "outside", formats().size(sleeve.outside()),
+                "towards", formats().roundAngle(sleeve.towards()))));
+  }
+
+  private Tick anchors(Pier pier, Anchors anchors) {
+    Map<String, String> words = new LinkedHashMap<>();
+    words.put("mark", pier.id());
+    words.put("count", formats().count(anchors.count()));
+    words.put("size", formats().size(anchors.size()));
+    words.put("circle", formats().size(anchors.circle()));
+    words.put("above", formats().size(anchors.above()));
+    return new Tick(id() + "." + pier.id() + ".anchors", say("anchors", words));
+  }
+
+  List<Tick> ready() {
+    List<Tick> ticks = new ArrayList<>();
+    boolean truck = ConcretePlanSheet.isReadyMix(packet);
+    for (String thing :
+        List.of("seen", truck ? "truck" : "mixing", "hands", "weather", "covered")) {
+      ticks.add(new Tick(id() + ".ready." + thing, say("ready." + thing)));
+    }
+    return ticks;
+  }
+
+  /** One row for holes that are poured alike, in the order of the pour. */
+  List<Pace> paces() {
+    Map<List<String>, List<String>> alike = new LinkedHashMap<>();
+    for (String mark : day.holes(Task.Kind.POUR)) {
+      Fill fill = packet.concretePlan().fill(mark);
+      List<String> same = List.of(amount(fill), minutes(fill), verdict(mark));
+      alike.computeIfAbsent(same, key -> new ArrayList<>()).add(mark);
+    }
+    return alike.values().stream().map(this::pace).toList();
+  }
+
+  private Pace pace(List<String> marks) {
+    Fill fill = packet.concretePlan().fill(marks.get(0));
+    Optional<Batching> batching = packet.pourDay().batching(fill.mark());
+    double window = packet.concretePlan().pace().window().minutes();
+    return new Pace(
+        formats().names(marks),
+        amount(fill),
+        batching.map(this::batches).orElse(""),
+        batching.map(this::every).orElse(""),
+        minutes(fill),
+        batching
+            .map(
+                each ->
+                    say(
+                        "half",
+                        Map.of(
+                            "batches", formats().count(each.half()),
+                            "minutes", formats().number(window / 2, 0))))
+            .orElse(""),
+        verdict(fill.mark()));
+  }
+
+  /** Words with the time that the concrete allows. */
+  String window(String key) {
+    double minutes = packet.concretePlan().pace().window().minutes();
+    return say(key, Map.of("window", formats().number(minutes, 0)));
+  }
+
+  private String batches(Batching batching) {
+    String loads = batching.bagsOfBatch() == 0 ? "batches.loads" : "batches";
+    return say(
+        batching.bagsOfBatch() == 1 ? "batches.single" : loads,
+        Map.of(
+            "batches", formats().count(batching.batches()),
+            "bags", formats().count(batching.bagsOfBatch())));
+  }
+
+  private String every(Batching batching) {
+    double minutes = batching.each().minutes();
+    return formats().number(minutes, minutes == Math.rint(minutes) ? 0 : 1);
+  }
+
+  private String amount(Fill fill) {
+    return ConcretePlanSheet.isReadyMix(packet) || ConcretePlanSheet.isOwnMix(packet)
+        ? formats().volume(fill.poured())
+        : formats().count(fill.bags());
+  }
+
+  private String minutes(Fill fill) {
+    return formats().number(fill.pour().least().minutes(), 0)
+        + " – "
+        + formats().number(fill.pour().most().minutes(), 0);
+  }
+
+  /** What the concrete plan found about the time of a hole's pour. */
+  private String verdict(String mark) {
+    List<String> found =
+        packet.findings().stream()
+            .filter(finding -> finding.subjects().contains(mark))
+            .map(Finding::id)
+            .toList();
+    if (found.contains(TOO_LONG) || found.contains(LONGER_THAN_DAY)) {
+      return say("verdict.stop");
+    }
+    return found.contains(MAY_RUN_LONG) ? say("verdict.tight") : say("verdict.fits");
+  }
+
+  List<Tick> after() {
+    Optional<After> after = packet.pourDay().after(day.number());
+    List<Tick> ticks = new ArrayList<>();
+    for (String thing : List.of("top", "cover", "frost")) {
+      ticks.add(new Tick(id() + ".after." + thing, say("after." + thing)));
+    }
+    after
+        .flatMap(After::strip)
+        .ifPresent(strip -> ticks.add(dated("strip", formats().weekday(strip))));
+    after.flatMap(After::load).ifPresent(load -> ticks.add(dated("load", formats().weekday(load))));
+    return ticks;
+  }
+
+  private Tick dated(String thing, String date) {
+    return new Tick(id() + ".after." + thing, say("after." + thing, Map.of("date", date)));
+  }
+}
