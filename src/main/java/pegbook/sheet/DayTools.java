@@ -35,7 +35,7 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
               Task.Kind.STEEL, List.of("bender", "pliers", "spacers"),
               Task.Kind.POUR, List.of("rod", "goggles")));
 
-  private static final List<String> MEASURED = List.of("gravel", "bags", "load");
+  private static final List<String> MEASURED = List.of("gravel", "bags", "load", "buckets");
 
   /** What is bought, and with what, if anything, of the same box is not. */
   private static final Map<String, String> BOUGHT =
@@ -93,6 +93,7 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
     } else if (kind == Task.Kind.POUR && ConcretePlanSheet.isOwnMix(packet)) {
       things.put("own-mix", say("own-mix"));
       things.put("scale", say("scale"));
+      OwnMixPart.load(packet, writing).ifPresent(load -> things.put("buckets", load));
       things.put("mixer", say("mixer"));
     } else if (kind == Task.Kind.POUR) {
       things.put("bags", bags());

@@ -32,6 +32,11 @@ public record OwnMixPart(String lead, List<String> heads, List<Row> rows, List<S
     return packet.ownMix().mix().map(mix -> new Words(packet, writing, mix).part());
   }
 
+  /** What goes into a load, for the crew at the mixer. */
+  static Optional<String> load(Packet packet, Writing writing) {
+    return packet.ownMix().mix().map(mix -> new Words(packet, writing, mix).load());
+  }
+
   /** Makes its strings. */
   private record Words(Packet packet, Writing writing, OwnMixPlan.Mix mix) {
     private OwnMixPart part() {
@@ -73,6 +78,20 @@ public record OwnMixPart(String lead, List<String> heads, List<Row> rows, List<S
           say("column.all"));
     }
 
+    private String load() {
+      Map<String, String> values = new LinkedHashMap<>();
+      values.put("cement", weight(mix.load().cement(), true));
+      values.put("sand", weight(mix.load().sand(), true));
+      values.put("stone", weight(mix.load().stone(), true));
+      values.put("water", weight(mix.load().water(), true));
+      return say("load", values);
+    }
+
+    private String weight(Mass mass, boolean fine) {
+      boolean imperial = formats().units() == UnitSystem.IMPERIAL;
+      return formats().in(mass, imperial ? Unit.POUND : Unit.KILOGRAM, fine ? 1 : 0);
+    }
+
     private List<Row> rows() {
       List<Weights> columns = List.of(mix.unit(), mix.bag(), mix.load(), mix.all());
       return List.of(
@@ -86,12 +105,7 @@ public record OwnMixPart(String lead, List<String> heads, List<Row> rows, List<S
       List<String> weights = new ArrayList<>();
       for (int i = 0; i < masses.size(); i++) {
         boolean small = i == 1 || i == 2;
-        weights.add(
-            formats()
-                .in(
-                    masses.get(i),
-                    formats().units() == UnitSystem.IMPERIAL ? Unit.POUND : Unit.KILOGRAM,
-                    small ? 1 : 0));
+        weights.add(weight(masses.get(i), small));
       }
       return new Row(
           say("row." + what), weights, packet.workings().numberOf("own-mix." + formula).orElse(""));

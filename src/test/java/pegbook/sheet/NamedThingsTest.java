@@ -114,7 +114,8 @@ class NamedThingsTest {
       DayTools tools = new DayTools(packet, trial.writing(), day);
       for (DaySheet.Tick tick : tools.ticks()) {
         if (own.contains(tick.words())
-            || tick.words().matches("gravel, .*|\\d+\\sbags of .*|truck with .*")) {
+            || tick.words()
+                .matches("gravel, .*|\\d+\\sbags of .*|truck with .*|buckets marked .*")) {
           continue;
         }
         for (String thing : things(tick.words())) {
