@@ -16,9 +16,11 @@ import pegbook.cutting.CuttingPlan.AlikeBars;
  *   <li>First fit gives a plan; the length of all pieces gives a bound. Often they meet.
  *   <li>Parts of bars ({@link Relaxation}) give a better bound, rounded up to what whole bars can
  *       cost ({@link StockSums}).
+ *   <li>The plans below the best are looked through ({@link LossSearch}), for a few steps; each
+ *       weight that no plan has raises the bound.
  *   <li>Dives ({@link Dive}) look for a plan that meets the bound.
- *   <li>Where none does, every plan below the best is looked through ({@link LossSearch}), up to a
- *       number of steps; each weight that no plan has raises the bound.
+ *   <li>Where none does, the plans below the best are looked through again, up to a number of
+ *       steps.
  * </ol>
  */
 public final class CuttingSolver {
@@ -28,8 +30,14 @@ public final class CuttingSolver {
   /** How often a dive turns aside. */
   private static final int TURNS = 30;
 
-  /** Steps of one look through all plans below the best. */
+  /** Steps of a first look, which ends most small jobs before any dive. */
+  private static final long FIRST_STEPS = 1_000_000;
+
+  /** Steps of all looks through the plans below the best. */
   private static final long STEPS = 20_000_000;
+
+  /** Steps spent on fewer bars, once no plan can cost less: a tenth of a second. */
+  private static final long STEPS_FOR_FEWER = 1_000_000;
 
   private final CuttingProblem problem;
   private final Instance instance;
@@ -64,10 +72,12 @@ public final class CuttingSolver {
       return;
     }
     raise(upToWhole(root.get().bound()));
+    LossSearch search = new LossSearch(instance, root.get().prices(), relaxation.byLength());
+    lookThrough(search, FIRST_STEPS);
     for (double nearly : NEARLY) {
       dive(relaxation, root.get(), nearly);
     }
-    lookThrough(new LossSearch(instance, root.get().prices(), relaxation.byLength()));
+    lookThrough(search, STEPS);
   }
 
   /** Again and again, as long as each dive betters the last. */
@@ -81,9 +91,12 @@ public final class CuttingSolver {
     }
   }
 
-  private void lookThrough(LossSearch search) {
+  private void lookThrough(LossSearch search, long steps) {
+    long left = steps;
     while (!isDone()) {
-      Optional<List<Pattern>> found = search.find(instance.count, instance.limit, bound, STEPS);
+      left = isCheapest() ? Math.min(left, STEPS_FOR_FEWER) : left;
+      Optional<List<Pattern>> found = search.find(instance.count, instance.limit, bound, left);
+      left = search.stepsLeft();
       if (found.isPresent()) {
         keep(found.get());
       } else if (search.wasCut()) {
@@ -115,6 +128,10 @@ public final class CuttingSolver {
 
   private boolean isDone() {
     return bound >= weight();
+  }
+
+  private boolean isCheapest() {
+    return bound / instance.unitCost == weight() / instance.unitCost;
   }
 
   private CuttingPlan plan() {

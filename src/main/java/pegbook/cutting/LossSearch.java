@@ -49,6 +49,11 @@ final class LossSearch {
     return stepsLeft <= 0;
   }
 
+  /** What the last search left of its steps. */
+  long stepsLeft() {
+    return Math.max(0, stepsLeft);
+  }
+
   /**
    * A plan for the pieces wanted.
    *
