@@ -14,6 +14,20 @@ final class AsMarkedResults {
     asMarked.test().ifPresent(test -> json.object("test", content -> test(content, test)));
     json.list("suspects", asMarked.suspects(), AsMarkedResults::suspect);
     asMarked.move().ifPresent(move -> json.object("move", content -> move(content, move)));
+    asMarked
+        .together()
+        .ifPresent(
+            two ->
+                json.object(
+                    "together",
+                    content ->
+                        content
+                            .text("kind", two.kind().name())
+                            .list("suspects", two.suspects(), AsMarkedResults::suspect)
+                            .number("left", two.left())
+                            .number("leftLimit", two.leftLimit())
+                            .number("lead", two.lead())
+                            .list("moves", two.moves(), AsMarkedResults::move)));
     json.list("further", asMarked.further(), AsMarkedResults::further)
         .list("again", asMarked.again(), AsMarkedResults::pair)
         .list("missing", asMarked.gaps().missing(), AsMarkedResults::pair);

@@ -13,6 +13,7 @@ import pegbook.calc.asmarked.AsMarked.Pair;
 import pegbook.calc.asmarked.AsMarked.Row;
 import pegbook.calc.asmarked.AsMarked.Step;
 import pegbook.calc.asmarked.AsMarked.Suspect;
+import pegbook.calc.asmarked.AsMarked.Together;
 import pegbook.measure.Length;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
@@ -59,12 +60,20 @@ record AsMarkedWords(Packet packet, AsMarked found, Writing writing) {
       case FITS -> say("fits", "count", writing.formats().count(found.rows().size()));
       case MARK_MOVED -> moved(found.move().orElseThrow());
       case READING_WRONG -> misread(found.suspects().get(0));
-      case UNCLEAR ->
-          say(
-              found.reason().orElseThrow().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-              "suspects",
-              tied());
+      case UNCLEAR -> found.together().map(this::together).orElseGet(this::unclear);
     };
+  }
+
+  private String together(Together two) {
+    String key = two.kind() == Together.Kind.SWAPPED ? "swapped" : "two";
+    return say(key, "one", name(two.suspects().get(0)), "other", name(two.suspects().get(1)));
+  }
+
+  private String unclear() {
+    return say(
+        found.reason().orElseThrow().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+        "suspects",
+        tied());
   }
 
   private String moved(Move move) {
@@ -127,7 +136,10 @@ record AsMarkedWords(Packet packet, AsMarked found, Writing writing) {
 
   /** How to move the mark, sentence by sentence. */
   List<String> move() {
-    return found.move().map(this::sentences).orElse(List.of());
+    return found
+        .together()
+        .map(two -> two.moves().stream().flatMap(move -> sentences(move).stream()).toList())
+        .orElseGet(() -> found.move().map(this::sentences).orElse(List.of()));
   }
 
   private List<String> sentences(Move move) {

@@ -18,6 +18,7 @@ import pegbook.measure.Length;
  * @param reason why nothing is named, where something is wrong and nothing is named
  * @param suspects the suppositions that explain most, best first
  * @param move how to move the mark that is named, where one is
+ * @param together two mistakes that explain the distances, where one does not and both are told
  * @param further distances that would tell the suspects apart
  * @param again distances to tape once more
  * @param gaps marks that too few tapes reach, and the distances that are missing
@@ -32,6 +33,7 @@ public record AsMarked(
     Optional<Reason> reason,
     List<Suspect> suspects,
     Optional<Move> move,
+    Optional<Together> together,
     List<Further> further,
     List<Pair> again,
     Gaps gaps,
@@ -68,8 +70,8 @@ public record AsMarked(
   /** The same with what the reader must act on. */
   AsMarked with(List<Finding> more) {
     return new AsMarked(
-        rows, doubled, triangles, test, verdict, reason, suspects, move, further, again, gaps,
-        accuracy, more, workings);
+        rows, doubled, triangles, test, verdict, reason, suspects, move, together, further, again,
+        gaps, accuracy, more, workings);
   }
 
   /** What is wrong. */
@@ -220,6 +222,46 @@ public record AsMarked(
     /** The mark's name or the reading's marks. */
     public String name() {
       return mark.or(() -> reading.map(Pair::name)).orElseThrow();
+    }
+  }
+
+  /**
+   * Two mistakes that explain the distances together.
+   *
+   * @param kind what they are
+   * @param suspects both, each with the other granted
+   * @param left what is left of the sum of squares
+   * @param leftLimit what may be left when they are the whole truth
+   * @param lead by how much they are ahead of every other two
+   * @param moves how to move the marks among them
+   */
+  public record Together(
+      Kind kind,
+      List<Suspect> suspects,
+      double left,
+      double leftLimit,
+      double lead,
+      List<Move> moves) {
+    /** What they are. */
+    public enum Kind {
+      /** Two marks have each other's names. */
+      SWAPPED,
+      /** Two marks, two readings, or one of each. */
+      TWO
+    }
+
+    public Together {
+      suspects = List.copyOf(suspects);
+      moves = List.copyOf(moves);
+    }
+
+    Together(Kind kind, List<Suspect> suspects, double left, double leftLimit, double lead) {
+      this(kind, suspects, left, leftLimit, lead, List.of());
+    }
+
+    /** The same with the ways to move its marks. */
+    Together with(List<Move> ways) {
+      return new Together(kind, suspects, left, leftLimit, lead, ways);
     }
   }
 

@@ -13,6 +13,7 @@ import pegbook.calc.asmarked.AsMarked.Reason;
 import pegbook.calc.asmarked.AsMarked.Row;
 import pegbook.calc.asmarked.AsMarked.Suspect;
 import pegbook.calc.asmarked.AsMarked.Test;
+import pegbook.calc.asmarked.AsMarked.Together;
 import pegbook.calc.asmarked.AsMarked.Verdict;
 import pegbook.figures.Placement;
 import pegbook.figures.TapeAccuracy;
@@ -33,7 +34,8 @@ import pegbook.measure.Ratio;
  * is told by the weighted sum of squares of the differences, and by the single supposition that
  * explains most. What is wrong is told by weighing suppositions — this one mark is elsewhere, this
  * one reading is wrong — each against the plan; a free adjustment would smear one moved mark over
- * its neighbours. See {@link Judgement} for when nothing is named.
+ * its neighbours. Where no single supposition is enough, {@link TwoMistakes} looks for two. See
+ * {@link Judgement} for when nothing is named.
  *
  * <p>Distances cannot show that the whole figure was shifted, turned or mirrored.
  */
@@ -87,6 +89,12 @@ public final class AsMarkedCalculator {
         judgement.verdict() == Verdict.MARK_MOVED
             ? Optional.of(move(suspects.get(0), taped))
             : Optional.empty();
+    Optional<Together> together =
+        judgement.reason().equals(Optional.of(Reason.SEVERAL))
+            ? new TwoMistakes(settingOut.network(), distances.good(), test.squares())
+                .find(suspects)
+                .map(two -> withMoves(two, taped))
+            : Optional.empty();
     List<Further> further = further(judgement, suspects, suppositions, taped);
     List<Pair> again = again(judgement, suspects, rows);
     AsMarked found =
@@ -101,6 +109,7 @@ public final class AsMarkedCalculator {
                 ? suspects.subList(0, Math.min(MOST_SUSPECTS, suspects.size()))
                 : List.of(),
             move,
+            together,
             further,
             again,
             new GapSearch(placement, layout.tape().length(), all(distances)).gaps(),
@@ -132,6 +141,7 @@ public final class AsMarkedCalculator {
             Verdict.NOTHING_TAPED,
             Optional.empty(),
             List.of(),
+            Optional.empty(),
             Optional.empty(),
             List.of(),
             List.of(),
@@ -199,6 +209,17 @@ public final class AsMarkedCalculator {
         explainedLimit,
         TestLevels.ALARM,
         squares > limit || outstanding.fall() > explainedLimit);
+  }
+
+  /** Two marks with each other's names need no ruler: the names are painted anew. */
+  private Together withMoves(Together two, List<Pair> taped) {
+    return two.kind() == Together.Kind.SWAPPED
+        ? two
+        : two.with(
+            two.suspects().stream()
+                .filter(suspect -> suspect.mark().isPresent())
+                .map(suspect -> move(suspect, taped))
+                .toList());
   }
 
   private Move move(Suspect suspect, List<Pair> taped) {
@@ -308,8 +329,10 @@ public final class AsMarkedCalculator {
     if (found.verdict() == Verdict.READING_WRONG) {
       findings.misread(found.suspects().get(0), found.rows());
     }
+    found.together().ifPresent(findings::together);
     found
         .reason()
+        .filter(reason -> found.together().isEmpty())
         .ifPresent(
             reason -> findings.unclear(reason, judgement.tied(), found.further(), found.again()));
     findings.doubled(found.doubled());

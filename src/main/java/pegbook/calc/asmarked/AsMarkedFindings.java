@@ -12,6 +12,7 @@ import pegbook.calc.asmarked.AsMarked.Pair;
 import pegbook.calc.asmarked.AsMarked.Reason;
 import pegbook.calc.asmarked.AsMarked.Row;
 import pegbook.calc.asmarked.AsMarked.Suspect;
+import pegbook.calc.asmarked.AsMarked.Together;
 import pegbook.calc.asmarked.AsMarked.Triangle;
 import pegbook.figures.Argument;
 import pegbook.figures.DistanceLimit;
@@ -59,6 +60,16 @@ final class AsMarkedFindings {
             .with("pair", Argument.words(pair.name()))
             .with("taped", Argument.of(row.taped()))
             .with("planned", Argument.of(row.planned())));
+  }
+
+  /** Two mistakes at once, or two names exchanged: no hole is dug at these marks. */
+  void together(Together two) {
+    boolean swapped = two.kind() == Together.Kind.SWAPPED;
+    all.add(
+        finding(Finding.Kind.STOP, swapped ? "as-marked-swapped" : "as-marked-two")
+            .about(marksOf(two.suspects()))
+            .with("one", Argument.words(two.suspects().get(0).name()))
+            .with("other", Argument.words(two.suspects().get(1).name())));
   }
 
   /** Something is wrong, and nothing can be named. */

@@ -85,6 +85,14 @@ final class MarkedField {
     return this;
   }
 
+  /** Paints two names at each other's places. */
+  MarkedField swap(String one, String other) {
+    Point first = painted.getOrDefault(one, Point.ORIGIN);
+    painted.put(one, painted.getOrDefault(other, Point.ORIGIN));
+    painted.put(other, first);
+    return this;
+  }
+
   /** Tapes some distances. */
   MarkedField tape(List<Pair> pairs) {
     for (Pair pair : pairs) {
