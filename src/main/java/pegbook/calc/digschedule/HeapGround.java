@@ -26,17 +26,19 @@ final class HeapGround {
   private final Job job;
   private final Placement placement;
   private final List<Hole> holes;
+  private final Length edge;
   private final List<SpoilHeap> heaps = new ArrayList<>();
 
   HeapGround(Job job, Placement placement, List<Hole> holes) {
     this.job = job;
     this.placement = placement;
     this.holes = List.copyOf(holes);
+    this.edge = EdgeRule.of(job).distance();
   }
 
   /** Least distance from a hole's edge to a heap's foot. */
   Length edge() {
-    return EdgeRule.of(job).distance();
+    return edge;
   }
 
   /** Takes the ground for a heap. */
@@ -46,7 +48,7 @@ final class HeapGround {
 
   /** True when a heap of this foot may lie there. */
   boolean isFree(Point centre, Length radius) {
-    return nearHoles(centre, radius).isEmpty()
+    return holes.stream().allMatch(hole -> isClearOf(hole, centre, radius))
         && heaps.stream().allMatch(heap -> clear(centre, heap.centre(), radius, heap.radius()))
         && obstacles(centre, radius).isEmpty()
         && isOnTheLot(centre, radius);
@@ -60,11 +62,11 @@ final class HeapGround {
 
   /** Holes whose edge a heap there would come too near, or which it would bury. */
   List<String> nearHoles(Point centre, Length radius) {
-    return holes.stream()
-        .filter(
-            hole -> !clear(centre, hole.centre(), radius, hole.diameter().times(0.5).plus(edge())))
-        .map(Hole::mark)
-        .toList();
+    return holes.stream().filter(hole -> !isClearOf(hole, centre, radius)).map(Hole::mark).toList();
+  }
+
+  private boolean isClearOf(Hole hole, Point centre, Length radius) {
+    return clear(centre, hole.centre(), radius, hole.diameter().times(0.5).plus(edge));
   }
 
   /** Names of fixed features in the way of a heap there. */

@@ -1,7 +1,9 @@
 package pegbook.calc.provingmarks;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import pegbook.figures.BaselineErrors;
 import pegbook.figures.ErrorForm;
 import pegbook.figures.PlacedMark;
@@ -44,6 +46,7 @@ final class Limits {
 
   private final Placement placement;
   private final Swings swings;
+  private final Map<String, Swings.OwnPair> ownPairs = new TreeMap<>();
   private final Layout layout;
   private final TapeAccuracy accuracy;
   private final BaselineErrors errors;
@@ -53,6 +56,7 @@ final class Limits {
   Limits(Job job, Placement placement, Swings swings) {
     this.placement = placement;
     this.swings = swings;
+    swings.ownPairs().forEach(pair -> ownPairs.put(pair.mark(), pair));
     this.layout = job.layout();
     this.accuracy = TapeAccuracy.of(layout.tape());
     this.errors = new BaselineErrors(accuracy, Crossings.onTape(layout.tape().division()));
@@ -205,7 +209,7 @@ final class Limits {
     if (mark.id().equals(swings.first()) || mark.id().equals(swings.second())) {
       return Optional.of(form);
     }
-    Optional<Swings.OwnPair> own = swings.pairOf(mark.id());
+    Optional<Swings.OwnPair> own = Optional.ofNullable(ownPairs.get(mark.id()));
     Segment base =
         new Segment(
             placement.mark(own.map(Swings.OwnPair::first).orElse(swings.first())).at(),

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import pegbook.figures.Swings;
 import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
@@ -103,14 +105,16 @@ final class SlippedTapes {
       return Optional.empty();
     }
     set.put(index(swings.second()), planned.at(base, 0));
+    Set<String> own = new TreeSet<>();
+    swings.ownPairs().forEach(pair -> own.add(pair.mark()));
     for (int i = 0; i < lines.marks(); i++) {
       String mark = lines.mark(i).id();
-      if (!isEnd(mark) && swings.pairOf(mark).isEmpty() && !setFromBaseline(i, mark)) {
+      if (!isEnd(mark) && !own.contains(mark) && !setFromBaseline(i, mark)) {
         return Optional.empty();
       }
     }
-    for (Swings.OwnPair own : swings.ownPairs()) {
-      if (!swung(own.mark(), own.first(), own.second())) {
+    for (Swings.OwnPair pair : swings.ownPairs()) {
+      if (!swung(pair.mark(), pair.first(), pair.second())) {
         return Optional.empty();
       }
     }
