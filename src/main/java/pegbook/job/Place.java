@@ -15,6 +15,7 @@ import pegbook.measure.Angle;
  * @param parcel the land it stands on
  * @param permit what is known of the permit, in the owner's words
  * @param utilities the utility service's marking, once it is confirmed
+ * @param heat the hottest hours of the work days, where given
  */
 public record Place(
     String country,
@@ -25,7 +26,8 @@ public record Place(
     Optional<String> authority,
     Optional<String> parcel,
     Optional<String> permit,
-    Optional<UtilityMarking> utilities) {
+    Optional<UtilityMarking> utilities,
+    Optional<ExpectedHeat> heat) {
   /** True where the rules of the United States may be named by section. */
   public boolean isUnitedStates() {
     return country.equals("US");

@@ -5,9 +5,13 @@ import static pegbook.job.Default.Basis.DERIVED;
 import java.time.LocalDate;
 import java.util.List;
 import pegbook.job.Declination;
+import pegbook.job.ExpectedHeat;
 import pegbook.job.Place;
 import pegbook.job.UtilityMarking;
 import pegbook.measure.Angle;
+import pegbook.measure.Notation;
+import pegbook.measure.Ratio;
+import pegbook.measure.Temperature;
 
 /** Where the structure stands and who decides there. */
 final class PlaceKeys {
@@ -45,6 +49,21 @@ final class PlaceKeys {
   static final Key<String> PERMIT = Key.free("permit", Values.NAME);
   static final Key<UtilityMarking> UTILITIES = Key.free("utilities", MARKING);
 
+  static final Key<Temperature> SHADE =
+      Key.required(
+          "temperature",
+          new QuantityValue<>(
+              Notation.TEMPERATURES, new Range("50 °F", "112 °F", "10 °C", "44 °C")),
+          "\"92 °F\"");
+  static final Key<Ratio> HUMIDITY =
+      Key.required("humidity", Values.ratio("1 %", "100 %"), "\"60 %\"");
+  static final Key<ExpectedHeat> HEAT =
+      Key.free(
+          "heat",
+          new SectionValue<>(
+              List.of(SHADE, HUMIDITY),
+              fields -> new ExpectedHeat(fields.get(SHADE), fields.get(HUMIDITY))));
+
   static final SectionValue<Place> PLACE =
       new SectionValue<>(
           List.of(
@@ -56,7 +75,8 @@ final class PlaceKeys {
               AUTHORITY,
               PARCEL,
               PERMIT,
-              UTILITIES),
+              UTILITIES,
+              HEAT),
           fields -> place(fields));
 
   private PlaceKeys() {}
@@ -71,6 +91,7 @@ final class PlaceKeys {
         fields.find(AUTHORITY),
         fields.find(PARCEL),
         fields.find(PERMIT),
-        fields.find(UTILITIES));
+        fields.find(UTILITIES),
+        fields.find(HEAT));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import pegbook.calc.safetynotes.HeatTable;
 import pegbook.calc.safetynotes.Note;
 import pegbook.job.Place;
 import pegbook.packet.Packet;
@@ -16,10 +17,18 @@ import pegbook.published.MarkingColour;
  * @param scope whom the rules named here bind
  * @param caution the line of caution
  * @param stages the notes
+ * @param humidities heads of the table of heat
+ * @param heat its rows; none where the job says how hot it gets, or it does not
  * @param colours of marks on the ground, in two columns
  */
 public record SafetyNotesSheet(
-    String title, String scope, String caution, List<Stage> stages, List<List<Colour>> colours)
+    String title,
+    String scope,
+    String caution,
+    List<Stage> stages,
+    List<String> humidities,
+    List<HeatRow> heat,
+    List<List<Colour>> colours)
     implements Sheet {
 
   /** The notes of a stage. */
@@ -27,6 +36,12 @@ public record SafetyNotesSheet(
 
   /** A note: what to do, why, whose word it is. */
   public record Line(String action, String reason, String source, String decides) {}
+
+  /** What air of a temperature feels like; danger in strong type. */
+  public record HeatRow(String air, List<HeatCell> cells) {}
+
+  /** What it feels like; empty beyond the chart. */
+  public record HeatCell(String index, boolean danger) {}
 
   /** A colour of marks on the ground. */
   public record Colour(String colour, String use) {}
@@ -51,7 +66,25 @@ public record SafetyNotesSheet(
             place.isUnitedStates() ? "safety-notes.scope-us" : "safety-notes.scope-elsewhere"),
         texts.say("safety-notes.caution"),
         stages,
+        packet.safetyNotes().heatTable().stream()
+            .flatMap(table -> table.humidities().stream())
+            .map(writing.formats()::quantity)
+            .toList(),
+        packet.safetyNotes().heatTable().stream()
+            .flatMap(table -> table.rows().stream())
+            .map(row -> heat(row, writing.formats()))
+            .toList(),
         List.of(colours.subList(0, half), colours.subList(half, colours.size())));
+  }
+
+  private static HeatRow heat(HeatTable.Row row, Formats formats) {
+    return new HeatRow(
+        formats.temperature(row.air()),
+        row.cells().stream()
+            .map(
+                cell ->
+                    new HeatCell(cell.index().map(formats::temperature).orElse("–"), cell.danger()))
+            .toList());
   }
 
   /** What a note asks for: the line of it that day sheets print. */

@@ -203,7 +203,8 @@ public final class DigJob {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        utilities.map(date -> new UtilityMarking(date, Optional.empty())));
+        utilities.map(date -> new UtilityMarking(date, Optional.empty())),
+        Optional.empty());
   }
 
   private Layout layout() {

@@ -70,6 +70,7 @@ public final class JobMaker {
     new MadeSite(job, chance, written, imperial).place().site(outline.reach()).work();
     new MadeStock(job, number, imperial).stock();
     daySheets();
+    heat();
     return job;
   }
 
@@ -77,6 +78,16 @@ public final class JobMaker {
   private void daySheets() {
     if (number % 8 == 3) {
       job.withObjectProperty("crew").putArray("daySheets").add("english").add("spanish");
+    }
+  }
+
+  /** Every fifth job says how hot it may get, up to what nobody should dig in. */
+  private void heat() {
+    if (number % 5 == 2) {
+      job.withObjectProperty("place")
+          .putObject("heat")
+          .put("temperature", imperial ? 74 + number / 2 + " °F" : 24 + number / 4 + " °C")
+          .put("humidity", 5 + number * 7 % 95 + " %");
     }
   }
 

@@ -126,6 +126,7 @@ public final class LayoutJob {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()),
         new Site(boundary, setback, features),
         new Ground(

@@ -15,6 +15,7 @@ import pegbook.job.Concrete;
 import pegbook.job.Crew;
 import pegbook.job.Design;
 import pegbook.job.Digging;
+import pegbook.job.ExpectedHeat;
 import pegbook.job.Feature;
 import pegbook.job.Field;
 import pegbook.job.Floor;
@@ -51,6 +52,7 @@ import pegbook.measure.Volume;
 public final class SiteJob {
   public UnitSystem units = UnitSystem.IMPERIAL;
   public String country = "US";
+  public Optional<ExpectedHeat> heat = Optional.empty();
   public Optional<Angle> latitude = Optional.empty();
   public Optional<LocalDate> start = Optional.empty();
   public Optional<LocalDate> issued = Optional.of(LocalDate.of(2027, 4, 12));
@@ -118,7 +120,8 @@ public final class SiteJob {
             authority,
             Optional.empty(),
             permit,
-            utilities),
+            utilities,
+            heat),
         new Site(Optional.empty(), Optional.empty(), features),
         new Ground(
             soil,

@@ -2,6 +2,7 @@ package pegbook.calc.safetynotes;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import pegbook.figures.Finding;
 import pegbook.figures.Result;
@@ -14,10 +15,12 @@ import pegbook.published.MarkingColour;
  * The safety notes of a job.
  *
  * @param notes by stage; in a stage the most dangerous first
+ * @param heatTable what heat feels like, where it may come and the job does not say how much
  * @param findings holes that must not be dug as they stand
- * @param workings the limit for lifting
+ * @param workings the limit for lifting, the heat
  */
-public record SafetyNotes(List<Note> notes, List<Finding> findings, List<Working> workings)
+public record SafetyNotes(
+    List<Note> notes, Optional<HeatTable> heatTable, List<Finding> findings, List<Working> workings)
     implements Result {
   public SafetyNotes {
     notes = List.copyOf(notes);

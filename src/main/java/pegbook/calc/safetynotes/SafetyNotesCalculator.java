@@ -1,8 +1,10 @@
 package pegbook.calc.safetynotes;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
@@ -10,6 +12,7 @@ import pegbook.figures.Hole;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.measure.Length;
+import pegbook.published.Citation;
 import pegbook.published.ExcavationRule;
 
 /**
@@ -33,18 +36,33 @@ public final class SafetyNotesCalculator {
    */
   public static SafetyNotes calculate(Job job, List<Hole> holes) {
     Rules rules = Rules.of(job.place());
-    List<Working> workings = List.of(SafetyNotesFormulas.oneBag(job.heading().units()));
+    List<Working> workings = new ArrayList<>();
+    workings.add(SafetyNotesFormulas.oneBag(job.heading().units()));
+    Optional<HeatIndex> heat =
+        job.place()
+            .heat()
+            .map(
+                given ->
+                    HeatIndex.of(given.temperature().fahrenheit(), given.humidity().percent()));
+    heat.ifPresent(index -> workings.addAll(index.workings()));
     List<Note> notes =
         Stream.of(
                 new GroundNotes(job, holes, rules).notes(),
                 new DiggingNotes(job, holes, rules).notes(),
                 new HoleNotes(job, holes, rules).notes(),
                 new PourNotes(job, holes, rules).notes(workings.get(0)),
-                new CrewNotes(job).notes())
+                new CrewNotes(job, heat).notes())
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Note::stage).thenComparingInt(Note::danger))
             .toList();
-    return new SafetyNotes(notes, deepHoles(holes), workings);
+    List<Finding> findings = new ArrayList<>(deepHoles(holes));
+    heat.flatMap(index -> tooHot(index, job)).ifPresent(findings::add);
+    boolean reads = notes.stream().anyMatch(note -> note.id().equals("heat"));
+    return new SafetyNotes(
+        notes,
+        reads ? Optional.of(HeatTable.of(job.heading().units())) : Optional.empty(),
+        findings,
+        workings);
   }
 
   /** True where a hole reaches a threshold of depth. */
@@ -58,6 +76,20 @@ public final class SafetyNotesCalculator {
 
   static List<String> marks(List<Hole> holes) {
     return holes.stream().map(Hole::mark).toList();
+  }
+
+  /** Hours in which heat stroke is likely. */
+  private static Optional<Finding> tooHot(HeatIndex index, Job job) {
+    return index.level().compareTo(HeatIndex.Level.DANGER) < 0
+        ? Optional.empty()
+        : Optional.of(
+            Finding.of(
+                    Finding.Kind.ASK,
+                    "heat-danger",
+                    "place.heat",
+                    Finding.Decider.CREW,
+                    new Citation("nws-heat", "SR 90-23"))
+                .with("index", Argument.of(index.rounded(job.heading().units()))));
   }
 
   private static List<Finding> deepHoles(List<Hole> holes) {
