@@ -11,9 +11,10 @@ import org.w3c.dom.Element;
 
 /**
  * Sheets that would end on a nearly empty page. Such a sheet is set tighter; if it still spills
- * over a little, the sheet after it goes on below instead of beginning a page. A sheet that is
- * meant for one side is set tighter when it spills at all; when that does not help it takes two
- * sides, with more room for everything, unless that makes three or leaves one nearly empty.
+ * over a little, it turns the page earlier, where its template has a place for that, or else the
+ * sheet after it goes on below instead of beginning a page. A sheet that is meant for one side is
+ * set tighter when it spills at all; when that does not help it takes two sides, with more room for
+ * everything, unless that makes three or leaves one nearly empty.
  *
  * <p>Where a sheet ends is known only when it is laid out, so the document is laid out again after
  * each change.
@@ -27,6 +28,11 @@ final class SheetEnds {
 
   private static final String TIGHT = "tight";
   private static final String FOLLOWS = "follows";
+
+  /** A place where a sheet may turn the page, and the sheet that does. */
+  private static final String TURN = "turn";
+
+  private static final String TURNED = "turned";
   private static final String ONE_SIDE = "one-side";
   private static final String TWO_SIDES = "two-sides";
 
@@ -90,6 +96,10 @@ final class SheetEnds {
       addClass(sheet, TIGHT);
       return true;
     }
+    if (canTurn(sheet)) {
+      addClass(sheet, TURNED);
+      return true;
+    }
     if (!isFor(sheet, form)) {
       return false;
     }
@@ -97,6 +107,12 @@ final class SheetEnds {
     removeClass(sheet, form);
     addClass(sheet, next);
     return true;
+  }
+
+  private static boolean canTurn(Box sheet) {
+    return !isFor(sheet, TURNED)
+        && Markup.elements(sheet.getElement()).stream()
+            .anyMatch(place -> Markup.hasClass(place, TURN));
   }
 
   private static boolean isFor(Box sheet, String name) {

@@ -1,7 +1,9 @@
 package pegbook.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import pegbook.calc.steelplan.SteelPlan.Cage;
 import pegbook.calc.steelplan.SteelPlan.Rings;
 import pegbook.geometry.Point;
@@ -23,6 +25,11 @@ final class CageSection {
   private static final double LABELS_MM = 14;
   private static final double ABOVE_MM = 5;
   private static final double BELOW_MM = 20;
+
+  /** How far the notes spread in all, in radii, and how near one another they may come. */
+  private static final double SPREAD = 1.35;
+
+  private static final double LEAST_STEP_MM = 5.2;
 
   private final Writing writing;
   private final Cage cage;
@@ -113,29 +120,29 @@ final class CageSection {
   /** The marks of the bar list and the cover, each with a line to what it names. */
   private void label() {
     double outside = scale.millimetres(cage.concrete()) / 2;
-    double right = centre.x() + outside + 3;
-    note(cage.pieces().get(0).barMark(), bar(1 % cage.bars()), right, outside * 0.75, true);
+    List<Consumer<Spot>> notes = new ArrayList<>();
+    notes.add(end -> note(cage.pieces().get(0).barMark(), bar(1 % cage.bars()), end, true));
     cage.rings()
         .ifPresent(
             rings -> {
               double middle = scale.millimetres(rings.outside().minus(rings.diameter())) / 2;
               String mark = cage.pieces().get(1).barMark();
-              note(mark, Spots.towards(centre, 0, middle), right, outside * 0.2, true);
+              notes.add(end -> note(mark, Spots.towards(centre, 0, middle), end, true));
             });
     if (cage.uprights().starters().isPresent()) {
       String mark = cage.pieces().get(cage.pieces().size() - 1).barMark();
-      note(mark, starter(cage.bars() > 4 ? 2 : 1 % cage.bars()), right, -outside * 0.2, true);
+      notes.add(end -> note(mark, starter(cage.bars() > 4 ? 2 : 1 % cage.bars()), end, true));
     }
-    note(
-        writing.formats().size(cage.cover()),
-        Spots.towards(centre, -30, outside - scale.millimetres(cage.cover()) / 2),
-        right,
-        -outside * 0.6,
-        false);
+    Spot cover = Spots.towards(centre, -30, outside - scale.millimetres(cage.cover()) / 2);
+    notes.add(end -> note(writing.formats().size(cage.cover()), cover, end, false));
+    double step = Math.max(LEAST_STEP_MM, SPREAD * outside / (notes.size() - 1));
+    Spot top = Spots.shifted(centre, outside + 3, step * (notes.size() - 1) / 2);
+    for (int i = 0; i < notes.size(); i++) {
+      notes.get(i).accept(Spots.shifted(top, 0, -i * step));
+    }
   }
 
-  private void note(String words, Spot target, double x, double up, boolean bold) {
-    Spot end = new Spot(x, centre.y() + up);
+  private void note(String words, Spot target, Spot end, boolean bold) {
     canvas.line(target, end, Pen.HAIR);
     canvas.writeFixed(
         new Element.Label(

@@ -107,7 +107,7 @@ public record SteelPlanSheet(
     return writing
         .texts()
         .say(
-            "steel-plan.lead",
+            footings == 1 ? "steel-plan.lead.single" : "steel-plan.lead",
             Map.of(
                 "footings", writing.formats().count(footings),
                 "pieces", writing.formats().count(pieces),

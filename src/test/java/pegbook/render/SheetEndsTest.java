@@ -36,15 +36,35 @@ class SheetEndsTest {
             + String.format(SHEET, "First", "first")
             + String.format(SHEET, "Second", "second")
             + "</body></html>");
+    Files.writeString(
+        home.resolve("templates/turning.html"),
+        "<html xmlns:th=\"http://www.thymeleaf.org\"><body>"
+            + String.format(
+                SHEET
+                    .replace("class=\"sheet\"", "class=\"sheet tight\"")
+                    .replace("<p th:each", "<p>Begin</p><h2 class=\"turn\">Half</h2><p th:each"),
+                "First",
+                "first")
+            + String.format(
+                SHEET
+                    .replace("<h1>", "<div class=\"keep\"><h1>")
+                    .replace("</section>", "</div></section>"),
+                "Second",
+                "second")
+            + "</body></html>");
   }
 
   private static PrintedDocument print(int lines) {
+    return print("probe", lines);
+  }
+
+  private static PrintedDocument print(String template, int lines) {
     TemplateFolder folder = TemplateFolder.of(Optional.empty(), Optional.of(home));
     Map<String, Object> model = Demo.model("Deck");
     model.put("first", Collections.nCopies(lines, "A line that fills the page."));
     model.put("second", Collections.nCopies(20, "A line of the sheet after it."));
     Renderer renderer = new Renderer(folder, new Faces(folder::bytes));
-    return PdfReader.read(renderer.render(Demo.document("probe", model, List.of())));
+    return PdfReader.read(renderer.render(Demo.document(template, model, List.of())));
   }
 
   @Test
@@ -56,6 +76,21 @@ class SheetEndsTest {
       pages.add(printed.pages().size());
     }
     assertThat(pages).containsExactly(2, 3);
+  }
+
+  /** The sheet after it is kept together and cannot come up; so the page is turned earlier. */
+  @Test
+  void aSheetTurnsThePageEarlierWhereItSaysSo() {
+    int turned = 0;
+    for (int lines = 36; lines < 56; lines++) {
+      PrintedDocument printed = print("turning", lines);
+      List<String> second = printed.pages().get(1).lines();
+      if (second.contains("Half")) {
+        assertThat(printed.pages().get(0).lines()).contains("Begin").doesNotContain("Half");
+        turned++;
+      }
+    }
+    assertThat(turned).isBetween(1, 10);
   }
 
   @Test

@@ -195,7 +195,7 @@ final class OwnMixFormulas {
   /** What the whole job takes of a material: weight in a unit, concrete to mix. */
   Formula inAll(String id) {
     return new Formula(
-        "own-mix.all-" + id,
+        "own-mix." + id + "-total",
         imperial ? "M = m · V / 27" : "M = m · V",
         List.of(
             mass("m", "weight-in-unit"),

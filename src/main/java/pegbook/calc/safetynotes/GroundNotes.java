@@ -16,6 +16,9 @@ import pegbook.published.SafetyLimit;
 
 /** What lies under the ground and hangs over it. */
 record GroundNotes(Job job, List<Hole> holes, Rules rules) {
+  /** Names with more letters than this make a command too long to be read on a site. */
+  private static final int MOST_LETTERS = 40;
+
   private static final Citation ONE_CALL = new Citation("one-call", "");
 
   List<Note> notes() {
@@ -30,9 +33,8 @@ record GroundNotes(Job job, List<Hole> holes, Rules rules) {
     List<String> lines = named(Feature.Kind.BURIED_LINE);
     if (!lines.isEmpty()) {
       notes.add(
-          Note.of("known-lines", Stage.BEFORE_DIGGING, 6)
+          knownLines(lines)
               .during(Kind.DIG)
-              .with("lines", Argument.of(lines))
               .decidedBy(Decider.UTILITY_SERVICE)
               .leaningOn(rules.construction("651(b)(3)", "651(b)(4)")));
     }
@@ -41,6 +43,15 @@ record GroundNotes(Job job, List<Hole> holes, Rules rules) {
       notes.add(wires(wires));
     }
     return notes;
+  }
+
+  /** By name where a command stays short with it; long names stand on the site plan. */
+  private static Note knownLines(List<String> lines) {
+    int letters = lines.stream().mapToInt(String::length).sum();
+    return letters <= MOST_LETTERS
+        ? Note.of("known-lines", Stage.BEFORE_DIGGING, 6).with("lines", Argument.of(lines))
+        : Note.of("known-lines-of-plan", Stage.BEFORE_DIGGING, 6)
+            .with("count", Argument.of(lines.size()));
   }
 
   private Note utilities() {
