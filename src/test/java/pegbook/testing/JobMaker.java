@@ -71,6 +71,7 @@ public final class JobMaker {
     new MadeStock(job, number, imperial).stock();
     daySheets();
     heat();
+    new MadeField(job, number, chance, written).field();
     return job;
   }
 

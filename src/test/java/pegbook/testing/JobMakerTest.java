@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.placement.PlacementCalculator;
+import pegbook.figures.Finding;
 import pegbook.job.Job;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
 import pegbook.measure.Length;
+import pegbook.packet.Packet;
 
 /** The made-up jobs are as unlike as the tests that use them need. */
 class JobMakerTest {
@@ -30,6 +32,24 @@ class JobMakerTest {
 
   private static List<String> texts(String path) {
     return JOBS.stream().map(job -> job.at(path).asText()).distinct().toList();
+  }
+
+  /** The whole path on made-up jobs: a mark moved 45 mm is named and measured, a good one never. */
+  @Test
+  void aMarkPaintedOffItsPlaceIsNamed() {
+    for (int number = 4; number < JobMaker.ROUND; number += 6) {
+      Packet packet = TrialPacket.text("painted", JobMaker.text(number)).packet();
+      List<Finding> findings =
+          packet.asMarked().findings().stream()
+              .filter(finding -> finding.id().startsWith("as-marked"))
+              .toList();
+      if (number % 12 == 4) {
+        assertThat(findings).extracting(Finding::subjects).containsExactly(List.of("S2"));
+        assertThat(findings).extracting(Finding::id).containsExactly("as-marked-moved");
+      } else {
+        assertThat(findings).as("job %d", number).isEmpty();
+      }
+    }
   }
 
   @Test

@@ -1,0 +1,78 @@
+package pegbook.testing;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import pegbook.calc.placement.PlacementCalculator;
+import pegbook.figures.Placement;
+import pegbook.geometry.Point;
+import pegbook.jobfile.JobFile;
+import pegbook.jobfile.JobFileReader;
+
+/**
+ * Distances taped between the painted marks of a made-up job: every sixth job has some. In half of
+ * those S2 was painted off its place, and the tape errs a little everywhere.
+ */
+record MadeField(ObjectNode job, int number, Chance chance, Written written) {
+  /** Far enough to be found, near enough not to be seen at once. */
+  private static final double MOVED_METRES = 0.045;
+
+  private static final double TAPE_MM = 1.5;
+  private static final int MOST = 90;
+
+  private record Pair(String from, String to) {}
+
+  void field() {
+    if (number % 6 != 4) {
+      return;
+    }
+    Placement placement = placement();
+    List<String> marks = placement.marks().stream().map(mark -> mark.id()).toList();
+    ArrayNode taped = job.withObjectProperty("field").putArray("marked");
+    pairs(marks).stream()
+        .limit(MOST)
+        .forEach(
+            pair ->
+                taped
+                    .addObject()
+                    .put("from", pair.from())
+                    .put("to", pair.to())
+                    .put("tape", written.length(distance(placement, pair))));
+  }
+
+  /** Each mark to its next, its second and its fourth, round the figure. */
+  private static Set<Pair> pairs(List<String> marks) {
+    Set<Pair> pairs = new LinkedHashSet<>();
+    for (int step : List.of(1, 2, 4)) {
+      IntStream.range(0, marks.size())
+          .mapToObj(i -> new Pair(marks.get(i), marks.get((i + step) % marks.size())))
+          .filter(pair -> !pair.from().equals(pair.to()))
+          .filter(pair -> !pairs.contains(new Pair(pair.to(), pair.from())))
+          .forEach(pairs::add);
+    }
+    return pairs;
+  }
+
+  private double distance(Placement placement, Pair pair) {
+    double metres =
+        painted(placement, pair.from()).distanceTo(painted(placement, pair.to())).metres();
+    return metres * 1000 + chance.between(-TAPE_MM, TAPE_MM);
+  }
+
+  private Point painted(Placement placement, String mark) {
+    Point at = placement.mark(mark).at();
+    return number % 12 == 4 && mark.equals("S2") ? at.plus(MOVED_METRES, 0) : at;
+  }
+
+  private Placement placement() {
+    byte[] text = job.toString().getBytes(StandardCharsets.UTF_8);
+    if (JobFileReader.read("made-up.json", text) instanceof JobFile.Read read) {
+      return PlacementCalculator.calculate(read.job());
+    }
+    throw new IllegalStateException("job " + number + " is refused");
+  }
+}
