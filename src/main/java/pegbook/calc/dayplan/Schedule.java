@@ -286,10 +286,11 @@ final class Schedule {
 
   /** The day on which the first, or last, step of a kind is done, for some holes; -1: none. */
   int day(Task.Kind kind, List<String> marks, boolean last) {
+    Set<String> wanted = new TreeSet<>(marks);
     int found = -1;
     for (int i = 0; i < rest.length; i++) {
       Task task = list.steps().get(i).task();
-      if (task.kind() == kind && task.mark().filter(marks::contains).isPresent()) {
+      if (task.kind() == kind && task.mark().filter(wanted::contains).isPresent()) {
         int day = last ? done[i] : begun[i];
         boolean better = found < 0 || (last ? day > found : day < found);
         found = better ? day : found;

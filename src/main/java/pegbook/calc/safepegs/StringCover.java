@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 
 /** Which strings cross over which marks, as lines are taken one by one. */
 final class StringCover {
@@ -13,12 +12,13 @@ final class StringCover {
 
   private final List<List<Integer>> over = new ArrayList<>();
   private final List<Strung> strings = new ArrayList<>();
-  private final Set<Integer> crossed = new TreeSet<>();
+  private final boolean[] crossed;
 
   /** The two strings that cross best over a mark. */
   record Pair(int one, int other, double sine) {}
 
   StringCover(int marks) {
+    crossed = new boolean[marks];
     for (int mark = 0; mark < marks; mark++) {
       over.add(new ArrayList<>());
     }
@@ -33,7 +33,7 @@ final class StringCover {
     strings.add(string);
     string.line().marks().stream()
         .filter(mark -> best(mark).stream().anyMatch(pair -> pair.sine() >= LEAST_SINE))
-        .forEach(crossed::add);
+        .forEach(mark -> crossed[mark] = true);
   }
 
   /** What a line gives to all its marks: a first string, or a second at a good angle. */
@@ -54,7 +54,7 @@ final class StringCover {
   }
 
   boolean isCrossed(int mark) {
-    return crossed.contains(mark);
+    return crossed[mark];
   }
 
   /** The best pair over a mark; none with fewer than two strings. */
@@ -75,7 +75,11 @@ final class StringCover {
   }
 
   int uncrossed() {
-    return over.size() - crossed.size();
+    int still = 0;
+    for (boolean mark : crossed) {
+      still += mark ? 0 : 1;
+    }
+    return still;
   }
 
   /** The same with only the strings over three marks or more. */
