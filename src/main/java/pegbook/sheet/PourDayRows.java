@@ -216,7 +216,9 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
   List<Tick> after() {
     Optional<After> after = packet.pourDay().after(day.number());
     List<Tick> ticks = new ArrayList<>();
-    for (String thing : List.of("top", "cover", "frost")) {
+    ticks.add(
+        new Tick(id() + ".after.top", say(insets().isEmpty() ? "after.top-plain" : "after.top")));
+    for (String thing : List.of("cover", "frost")) {
       ticks.add(new Tick(id() + ".after." + thing, say("after." + thing)));
     }
     after

@@ -97,26 +97,19 @@ public final class FillJob {
 
   /** The same hole with vertical bars and, where a spacing is given, ties. */
   public Hole steel(Hole hole, int bars, String size, double cover, Optional<Steel.Ties> ties) {
-    return new Hole(
-        hole.mark(),
-        hole.kind(),
-        hole.centre(),
-        hole.diameter(),
-        hole.depth(),
-        hole.gravel(),
-        hole.top(),
-        hole.rule(),
-        hole.tube(),
-        Optional.of(
-            new Steel(
-                bars, size, ties, length(cover), Steel.Foot.STRAIGHT, Optional.<Length>empty())),
-        hole.level(),
-        hole.datumToUnderside());
+    return with(
+        hole,
+        new Steel(bars, size, ties, length(cover), Steel.Foot.STRAIGHT, Optional.<Length>empty()));
   }
 
   /** The same hole with another foot of its bars, poured in two lifts where a first is given. */
   public Hole starters(Hole hole, Steel.Foot foot, Optional<Length> firstLift) {
     Steel steel = hole.steel().orElseThrow();
+    return with(
+        hole, new Steel(steel.bars(), steel.size(), steel.ties(), steel.cover(), foot, firstLift));
+  }
+
+  private static Hole with(Hole hole, Steel steel) {
     return new Hole(
         hole.mark(),
         hole.kind(),
@@ -127,8 +120,7 @@ public final class FillJob {
         hole.top(),
         hole.rule(),
         hole.tube(),
-        Optional.of(
-            new Steel(steel.bars(), steel.size(), steel.ties(), steel.cover(), foot, firstLift)),
+        Optional.of(steel),
         hole.level(),
         hole.datumToUnderside());
   }
