@@ -99,7 +99,7 @@ record ProvingMarksWords(Packet packet, ProvingMarks proving, Writing writing) {
   /** How small the set is. */
   String smallest() {
     return say(
-        proving.size().smallest() ? "smallest" : "small",
+        howSmall(),
         "count",
         count(proving.checks().size()),
         "least",
@@ -110,6 +110,13 @@ record ProvingMarksWords(Packet packet, ProvingMarks proving, Writing writing) {
         proving.isWithinTolerance() || proving.checks().size() == proving.size().possible()
             ? ""
             : say("more"));
+  }
+
+  private String howSmall() {
+    if (!proving.size().smallest()) {
+      return "small";
+    }
+    return proving.size().all() ? "smallest" : "smallest.looked";
   }
 
   /** One distance between marks. */
@@ -180,7 +187,7 @@ record ProvingMarksWords(Packet packet, ProvingMarks proving, Writing writing) {
           .filter(tried -> tried.kind() == kind)
           .forEach(tried -> shown.add(tried(tried)));
     }
-    if (!proving.size().smallest()
+    if (proving.joined()
         && proving.tried().stream().noneMatch(tried -> tried.kind() == Kind.MIRRORED_PART)
         && proving.unseen().stream().noneMatch(some -> some.kind() == Kind.MIRRORED_PART)) {
       shown.add(say("shown.any-part"));

@@ -40,7 +40,8 @@ final class CheckLines {
       List<CheckLine> other = atMark.get(ends.to());
       if (one.size() < MOST && other.size() < MOST) {
         Limits.Limit limit = limits.between(marks.get(ends.from()), marks.get(ends.to()));
-        CheckLine line = new CheckLine(all.size(), ends.from(), ends.to(), limit);
+        CheckLine line =
+            new CheckLine(all.size(), ends.from(), ends.to(), limit, one.size(), other.size());
         all.add(line);
         one.add(line);
         other.add(line);
@@ -91,6 +92,11 @@ final class CheckLines {
 
   int marks() {
     return marks.size();
+  }
+
+  /** False when there are too many marks to look at every distance within the tape's reach. */
+  boolean areAll() {
+    return marks.size() <= ALL;
   }
 
   PlacedMark mark(int index) {

@@ -18,6 +18,7 @@ final class Demands {
   private final CheckLines lines;
   private final List<HiddenPlaces> hidden = new ArrayList<>();
   private final List<Double> bounds = new ArrayList<>();
+  private final List<long[]> rows = new ArrayList<>();
   private final List<Mistake> seen = new ArrayList<>();
   private final List<Mistake> unseen = new ArrayList<>();
   private final List<BitSet> shownBy = new ArrayList<>();
@@ -34,12 +35,20 @@ final class Demands {
     for (int i = 0; i < lines.marks(); i++) {
       HiddenPlaces places = HiddenPlaces.of(lines.at(i), lines.rings(i), lines.tie());
       double least = places.radius(lines.bits(all, i));
-      hidden.add(places);
-      bounds.add(
+      double bound =
           least <= tolerance + lines.tie()
               ? tolerance
-              : Math.min(least * NEARLY, least + tolerance));
+              : Math.min(least * NEARLY, least + tolerance);
+      hidden.add(places);
+      bounds.add(bound);
+      rows.add(
+          lines.linesAt(i).isEmpty() ? new long[0] : orAny(places.rows(bound + lines.tie()), i));
     }
+  }
+
+  /** Where every distance alone is enough, one of them is still needed. */
+  private long[] orAny(long[] found, int mark) {
+    return found.length > 0 ? found : new long[] {(1L << lines.linesAt(mark).size()) - 1};
   }
 
   /** Adds mistakes of several marks; one that no distance shows makes no demand. */
@@ -92,8 +101,20 @@ final class Demands {
 
   /** True when a set lets no more pass at a mark than it may. */
   boolean isMet(int mark, long bits) {
-    double radius = radius(mark, bits);
-    return radius <= bound(mark) + lines.tie() || lines.linesAt(mark).isEmpty();
+    for (long row : rows.get(mark)) {
+      if ((row & bits) == 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * The same demand as sets of a mark's distances, of each of which one must be taped; bits as in
+   * {@link CheckLines#bits}.
+   */
+  long[] rows(int mark) {
+    return rows.get(mark);
   }
 
   /** Mistakes of several marks that some distance shows. */

@@ -1,14 +1,16 @@
 package pegbook.calc.provingmarks;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
 /**
- * A small set of distances that meets all demands, for figures of many marks. It takes the distance
- * that helps most, one after the other, until every demand is met, and then leaves out every one
- * that is not needed any more, the longest first; at last it exchanges two for one where it can.
+ * Small sets of distances that meet all demands, without a claim that none is smaller. One is built
+ * up: the distance that helps most is taken, one after the other, until every demand is met. Every
+ * one that is not needed any more is then left out, the longest first; at last two are exchanged
+ * for one where that is possible. Another set can be mended in the same way.
  */
 final class GreedySet {
   private static final int MOST_ROUNDS = 20;
@@ -16,12 +18,13 @@ final class GreedySet {
   private final Demands demands;
   private final CheckLines lines;
   private final MirrorParts parts;
-  private final BitSet chosen = new BitSet();
-  private final List<Long> bits = new ArrayList<>();
+  private final long[] bits;
   private final List<List<Integer>> touching = new ArrayList<>();
   private final double span;
+  private BitSet chosen = new BitSet();
+  private long steps;
 
-  private GreedySet(Demands demands, MirrorParts parts) {
+  GreedySet(Demands demands, MirrorParts parts) {
     this.demands = demands;
     this.lines = demands.lines();
     this.parts = parts;
@@ -31,8 +34,8 @@ final class GreedySet {
                 .mapToDouble(line -> line.limit().planned().metres())
                 .max()
                 .orElse(1);
+    this.bits = new long[lines.marks()];
     for (int i = 0; i < lines.marks(); i++) {
-      bits.add(0L);
       touching.add(new ArrayList<>());
     }
     for (int i = 0; i < demands.seen().size(); i++) {
@@ -42,14 +45,45 @@ final class GreedySet {
     }
   }
 
-  static BitSet of(Demands demands, MirrorParts parts) {
-    GreedySet set = new GreedySet(demands, parts);
-    set.meetMarks();
-    set.meetMistakes();
-    set.join();
-    set.leaveOut();
-    set.exchange();
-    return set.chosen;
+  /** A set built up from nothing. */
+  BitSet built() {
+    start(new BitSet());
+    meetMarks();
+    meetMistakes();
+    join();
+    leaveOut(lines.all());
+    exchange();
+    return chosen;
+  }
+
+  /**
+   * A set that meets what another does not and holds nothing that is not needed.
+   *
+   * @param some meets the demands of every mark
+   * @param loose what is left out before anything else
+   * @param enough distances are only exchanged where the set is no larger than this
+   */
+  BitSet mended(BitSet some, BitSet loose, int enough) {
+    start(some);
+    meetMistakes();
+    join();
+    leaveOut(lines.all().stream().filter(line -> loose.get(line.number())).toList());
+    leaveOut(lines.all());
+    if (chosen.cardinality() <= enough) {
+      exchange();
+    }
+    return chosen;
+  }
+
+  /** How much was tried so far; a measure of the work that does not depend on the machine. */
+  long steps() {
+    return steps;
+  }
+
+  private void start(BitSet some) {
+    chosen = new BitSet();
+    Arrays.fill(bits, 0);
+    some.stream().mapToObj(lines.all()::get).forEach(this::take);
   }
 
   private void meetMarks() {
@@ -84,7 +118,7 @@ final class GreedySet {
 
   private int unmet() {
     for (int i = 0; i < lines.marks(); i++) {
-      if (!demands.isMet(i, bits.get(i))) {
+      if (!demands.isMet(i, bits[i])) {
         return i;
       }
     }
@@ -97,8 +131,7 @@ final class GreedySet {
   }
 
   private long gain(CheckLine line, int mark) {
-    long more = bits.get(mark) | 1L << lines.linesAt(mark).indexOf(line);
-    return Math.round(1e6 * (cost(mark, bits.get(mark)) - cost(mark, more)));
+    return Math.round(1e6 * (cost(mark, bits[mark]) - cost(mark, bits[mark] | line.bit(mark))));
   }
 
   /** Nothing when a mark's demand is met; otherwise how often its bound must be halved. */
@@ -109,16 +142,14 @@ final class GreedySet {
 
   private void take(CheckLine line) {
     chosen.set(line.number());
-    for (int mark : List.of(line.from(), line.to())) {
-      bits.set(mark, bits.get(mark) | 1L << lines.linesAt(mark).indexOf(line));
-    }
+    bits[line.from()] |= line.bit(line.from());
+    bits[line.to()] |= line.bit(line.to());
   }
 
   private void drop(CheckLine line) {
     chosen.clear(line.number());
-    for (int mark : List.of(line.from(), line.to())) {
-      bits.set(mark, bits.get(mark) & ~(1L << lines.linesAt(mark).indexOf(line)));
-    }
+    bits[line.from()] &= ~line.bit(line.from());
+    bits[line.to()] &= ~line.bit(line.to());
   }
 
   /** The shortest distance for each mistake that none shows yet. */
@@ -135,14 +166,17 @@ final class GreedySet {
 
   /** The shortest distances that join what is not joined. */
   private void join() {
+    if (parts.isJoined(chosen)) {
+      return;
+    }
     List<CheckLine> joining = new ArrayList<>(parts.joining());
     joining.sort(Comparator.comparingLong(CheckLine::nanometres));
-    int left = parts.parts(chosen).size();
+    int left = parts.count(chosen);
     for (CheckLine line : joining) {
       if (left > parts.least() && !chosen.get(line.number())) {
         BitSet more = (BitSet) chosen.clone();
         more.set(line.number());
-        int fewer = parts.parts(more).size();
+        int fewer = parts.count(more);
         if (fewer < left) {
           take(line);
           left = fewer;
@@ -152,8 +186,8 @@ final class GreedySet {
   }
 
   /** Leaves out what is not needed, the longest first. */
-  private void leaveOut() {
-    longestFirst(lines.all()).forEach(this::leaveOut);
+  private void leaveOut(List<CheckLine> some) {
+    longestFirst(some).forEach(this::leaveOut);
   }
 
   private List<CheckLine> longestFirst(List<CheckLine> some) {
@@ -164,6 +198,7 @@ final class GreedySet {
   }
 
   private boolean leaveOut(CheckLine line) {
+    steps++;
     drop(line);
     if (isMet(line.from()) && isMet(line.to()) && mistakesAreMet(line) && isJoined(line)) {
       return true;
@@ -184,7 +219,7 @@ final class GreedySet {
   }
 
   private boolean isJoined(CheckLine without) {
-    return !parts.joining().contains(without) || parts.isJoined(chosen);
+    return !parts.isJoining(without) || parts.isJoined(chosen);
   }
 
   /** Takes one distance where two others are then not needed any more, until there is none. */
@@ -217,6 +252,6 @@ final class GreedySet {
   }
 
   private boolean isMet(int mark) {
-    return demands.isMet(mark, bits.get(mark));
+    return demands.isMet(mark, bits[mark]);
   }
 }

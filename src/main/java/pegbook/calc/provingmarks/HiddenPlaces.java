@@ -153,4 +153,28 @@ final class HiddenPlaces {
     }
     return 0;
   }
+
+  /**
+   * What a set of distances must hold to let pass nothing further off than a bound: at least one
+   * distance of each of these, one bit for each ring. None of them holds another, the smallest come
+   * first. A zero among them cannot be met.
+   *
+   * @param bound metres
+   */
+  long[] rows(double bound) {
+    List<Long> shown =
+        places.stream()
+            .filter(place -> place.metres() > bound)
+            .map(Place::shownBy)
+            .distinct()
+            .sorted(Comparator.<Long>comparingInt(Long::bitCount).thenComparing(row -> row))
+            .toList();
+    List<Long> rows = new ArrayList<>();
+    for (long row : shown) {
+      if (rows.stream().noneMatch(other -> (row & other) == other)) {
+        rows.add(row);
+      }
+    }
+    return rows.stream().mapToLong(Long::longValue).toArray();
+  }
 }

@@ -1,6 +1,7 @@
 package pegbook.calc.provingmarks;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.TreeMap;
@@ -13,6 +14,7 @@ import java.util.TreeMap;
 final class MirrorParts {
   private final List<Integer> beside;
   private final List<CheckLine> joining = new ArrayList<>();
+  private final BitSet joins = new BitSet();
   private final int least;
 
   MirrorParts(CheckLines lines, Mistakes mistakes) {
@@ -24,14 +26,18 @@ final class MirrorParts {
         joining.add(line);
       }
     }
-    BitSet all = new BitSet();
-    joining.forEach(line -> all.set(line.number()));
-    this.least = parts(all).size();
+    joining.forEach(line -> joins.set(line.number()));
+    this.least = count(joins);
   }
 
   /** Distances that join two marks. */
   List<CheckLine> joining() {
     return joining;
+  }
+
+  /** True when a distance is one of those. */
+  boolean isJoining(CheckLine line) {
+    return joins.get(line.number());
   }
 
   /** The fewest parts that all distances together leave; one where they show every mistake. */
@@ -41,21 +47,22 @@ final class MirrorParts {
 
   /** True when a set joins all that can be joined. */
   boolean isJoined(BitSet chosen) {
-    return parts(chosen).size() == least;
+    return count(chosen) == least;
+  }
+
+  /** How many parts a set leaves. */
+  int count(BitSet chosen) {
+    int[] root = roots(chosen);
+    int count = 0;
+    for (int mark : beside) {
+      count += find(root, mark) == mark ? 1 : 0;
+    }
+    return count;
   }
 
   /** The parts that a set leaves, by their first marks. */
   List<List<Integer>> parts(BitSet chosen) {
-    int size = beside.stream().mapToInt(mark -> mark + 1).max().orElse(0);
-    List<Integer> root = new ArrayList<>();
-    for (int i = 0; i < size; i++) {
-      root.add(i);
-    }
-    for (CheckLine line : joining) {
-      if (chosen.get(line.number())) {
-        root.set(find(root, line.from()), find(root, line.to()));
-      }
-    }
+    int[] root = roots(chosen);
     TreeMap<Integer, List<Integer>> parts = new TreeMap<>();
     for (int mark : beside) {
       parts.computeIfAbsent(find(root, mark), none -> new ArrayList<>()).add(mark);
@@ -63,11 +70,22 @@ final class MirrorParts {
     return List.copyOf(parts.values());
   }
 
-  private static int find(List<Integer> root, int mark) {
+  private int[] roots(BitSet chosen) {
+    int[] root = new int[beside.stream().mapToInt(mark -> mark + 1).max().orElse(0)];
+    Arrays.setAll(root, mark -> mark);
+    for (CheckLine line : joining) {
+      if (chosen.get(line.number())) {
+        root[find(root, line.from())] = find(root, line.to());
+      }
+    }
+    return root;
+  }
+
+  private static int find(int[] root, int mark) {
     int at = mark;
-    while (root.get(at) != at) {
-      root.set(at, root.get(root.get(at)));
-      at = root.get(at);
+    while (root[at] != at) {
+      root[at] = root[root[at]];
+      at = root[at];
     }
     return at;
   }

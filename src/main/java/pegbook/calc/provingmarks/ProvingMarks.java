@@ -17,6 +17,8 @@ import pegbook.measure.Length;
  * @param size how small the set is
  * @param tried mistakes that were tried one by one
  * @param unseen those of them that neither a distance nor a tie shows
+ * @param joined true when parts mirrored by themselves were ruled out by joining all marks, false
+ *     when such parts were tried one by one
  * @param tolerance radius a mark may be off
  * @param division of the tape
  */
@@ -27,6 +29,7 @@ public record ProvingMarks(
     Size size,
     List<Tried> tried,
     List<Unseen> unseen,
+    boolean joined,
     Length tolerance,
     Length division,
     List<Finding> findings,
@@ -104,9 +107,10 @@ public record ProvingMarks(
    *
    * @param smallest true when no set with fewer distances does the same: all were ruled out
    * @param least as many distances any such set has, at least
-   * @param possible how many distances could be taped
+   * @param possible how many distances were looked at
+   * @param all true when these are all that could be taped
    */
-  public record Size(boolean smallest, int least, int possible) {}
+  public record Size(boolean smallest, int least, int possible, boolean all) {}
 
   /** A kind of mistake that concerns more than one mark. */
   public enum Kind {

@@ -31,8 +31,8 @@ import pegbook.measure.UnitSystem;
  * Limits}). A set of distances proves a mark when every place further off than the job's tolerance
  * is beyond the limit of one of them, all other marks being right (see {@link HiddenPlaces}).
  * Mistakes of several marks are made and tried one by one: two marks exchanged, some on the wrong
- * side of the baseline, one tape misread. The smallest set that shows all this is searched for:
- * exactly for few marks, by taking and leaving out for many.
+ * side of the baseline, one tape misread. The smallest set that shows all this is searched for (see
+ * {@link SmallestSet}).
  *
  * <p>No distance between marks shows the whole figure shifted, turned or mirrored: ties to the
  * fixed things of the site plan do.
@@ -41,6 +41,9 @@ public final class ProvingMarksCalculator {
   private static final List<Length> SLIPS_IMPERIAL = List.of(Length.ofFeet(1), Length.ofInches(1));
   private static final List<Length> SLIPS_METRIC =
       List.of(Length.ofMillimetres(100), Length.ofMillimetres(10));
+
+  /** Up to so many marks every part of them is mirrored by itself; with more, they are joined. */
+  private static final int MOST_MIRRORED = 9;
 
   private final Layout layout;
   private final Swings swings;
@@ -78,7 +81,7 @@ public final class ProvingMarksCalculator {
   }
 
   private ProvingMarks result(List<Point> stations) {
-    boolean few = lines.marks() <= SmallestSet.MOST_MARKS;
+    boolean few = lines.marks() <= MOST_MIRRORED;
     Demands demands = new Demands(lines, tolerance);
     demands.add(mistakes.swaps());
     demands.add(mistakes.slips(swings, slips()).stream().filter(demands::isGross).toList());
@@ -86,9 +89,7 @@ public final class ProvingMarksCalculator {
       demands.add(mistakes.mirroredParts());
     }
     MirrorParts parts = new MirrorParts(lines, mistakes);
-    BitSet small = GreedySet.of(demands, parts);
-    SmallestSet.Found found =
-        few ? SmallestSet.from(demands, small) : new SmallestSet.Found(small, false);
+    SmallestSet.Found found = SmallestSet.of(demands, new GreedySet(demands, parts));
     List<CheckLine> chosen =
         lines.all().stream().filter(line -> found.chosen().get(line.number())).toList();
     List<Mistake> whole = mistakes.whole();
@@ -113,12 +114,10 @@ public final class ProvingMarksCalculator {
             chosen.stream().map(this::check).toList(),
             ties.chosen().stream().map(tie -> tie(tie, ties, whole)).toList(),
             hidden,
-            new Size(
-                found.proved(),
-                found.proved() ? chosen.size() : least(demands),
-                lines.all().size()),
+            new Size(found.proved(), found.least(), lines.all().size(), lines.areAll()),
             tried(demands, whole, ties),
             unseen,
+            !few,
             layout.tolerance(),
             layout.tape().division(),
             List.of(),
@@ -130,6 +129,7 @@ public final class ProvingMarksCalculator {
         result.size(),
         result.tried(),
         result.unseen(),
+        result.joined(),
         result.tolerance(),
         result.division(),
         ProvingMarksFindings.of(result),
@@ -217,30 +217,6 @@ public final class ProvingMarksCalculator {
         tie.limit().expected(),
         tie.limit().value(),
         mirrored);
-  }
-
-  /** As many distances as any set has at least: what each mark needs, counted for two marks. */
-  private int least(Demands demands) {
-    int sum = 0;
-    for (int i = 0; i < lines.marks(); i++) {
-      sum += leastAt(demands, i);
-    }
-    return (sum + 1) / 2;
-  }
-
-  /** One or two distances where these are enough for a mark, otherwise three. */
-  private int leastAt(Demands demands, int mark) {
-    int count = lines.linesAt(mark).size();
-    boolean two = false;
-    for (int i = 0; i < count; i++) {
-      if (demands.isMet(mark, 1L << i)) {
-        return 1;
-      }
-      for (int j = i + 1; j < count && !two; j++) {
-        two = demands.isMet(mark, 1L << i | 1L << j);
-      }
-    }
-    return Math.min(count, two ? 2 : 3);
   }
 
   private static List<Tried> tried(Demands demands, List<Mistake> whole, TieChoice ties) {

@@ -1,202 +1,187 @@
 package pegbook.calc.provingmarks;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Comparator;
-import java.util.List;
+import java.util.Optional;
+import pegbook.calc.provingmarks.SplitPrices.State;
 
 /**
- * The smallest set of distances that meets all demands, and of several the one with the least to
- * tape; for figures of few marks. Branch and bound: each distance is once taken and once left out.
- * A branch ends when even the fewest further distances that its marks still need, each counted for
- * two marks, make it no better than the best set found.
+ * The smallest set of distances that meets all demands, and of several one with little to tape.
+ *
+ * <p>Branch and bound: each distance is once taken and once left out, first those that their two
+ * marks disagree on. A branch ends when no set in it can be smaller than the best one found, by the
+ * bound of {@link SplitPrices}. What the marks take in a round is also mended to a set for all of
+ * them ({@link GreedySet#mended}), and so the best one found grows smaller. The work is counted in
+ * steps, never by a clock; when they are used up the best set stands, with its bound.
  */
 final class SmallestSet {
-  /** Up to so many marks. */
-  static final int MOST_MARKS = 9;
+  /** What one distance costs in the search for the smallest number. */
+  private static final long ONE = 1_000_000_000L;
 
-  /** So many steps are taken at most; with more, nothing is claimed. */
-  private static final int MOST_STEPS = 300_000;
+  /** Of that, what lengths may add up to. */
+  private static final long LENGTHS = 1_000_000L;
 
-  private static final int NEVER = 1000;
+  /** So many steps for the number. */
+  private static final long MOST_STEPS = 20_000_000;
+
+  /** And then so many for the lengths. */
+  private static final long LENGTH_STEPS = 2_000_000;
+
+  /** One try of the mending costs as much as so many of the bound's steps. */
+  private static final int TRY = 8;
+
+  private static final int FIRST_ROUNDS = 200;
+  private static final int ROUNDS = 25;
+  private static final int MEND_EVERY = 4;
+  private static final int EXCHANGE_EVERY = 16;
 
   private final Demands demands;
   private final CheckLines lines;
-  private final List<Long> shownBy = new ArrayList<>();
-  private final byte[][] needs;
-  private long best;
-  private int bestCount;
-  private long bestLength;
-  private int steps;
+  private final GreedySet greedy;
+  private final SplitPrices split;
+  private final long[] prices;
+  private final long gain;
+  private final long purse;
+  private final long start;
+  private BitSet best;
+  private long bestPrice;
+  private int round;
 
-  private SmallestSet(Demands demands, BitSet start) {
+  private SmallestSet(
+      Demands demands, GreedySet greedy, BitSet start, long[] prices, long gain, long purse) {
     this.demands = demands;
     this.lines = demands.lines();
-    this.needs = new byte[lines.marks()][];
-    for (int i = 0; i < lines.marks(); i++) {
-      int width = lines.linesAt(i).size();
-      needs[i] = new byte[1 << (2 * width)];
-      Arrays.fill(needs[i], (byte) -1);
-    }
-    demands.shownBy().forEach(shown -> shownBy.add(bits(shown)));
-    best = bits(start);
-    bestCount = start.cardinality();
-    bestLength = length(best);
+    this.greedy = greedy;
+    this.prices = prices;
+    this.gain = gain;
+    this.purse = purse;
+    this.split = new SplitPrices(demands, prices, Math.max(gain, LENGTHS));
+    this.start = greedy.steps();
+    this.best = start;
+    this.bestPrice = price(start);
   }
 
   /**
    * What was found.
    *
    * @param chosen the set
-   * @param proved true when no set has fewer distances
+   * @param least as many distances any set has at least that meets the demands
    */
-  record Found(BitSet chosen, boolean proved) {}
+  record Found(BitSet chosen, int least) {
+    /** True when no set has fewer distances. */
+    boolean proved() {
+      return chosen.cardinality() <= least;
+    }
+  }
 
   /**
    * Searches.
    *
-   * @param start a set that meets all demands
+   * @param greedy mends sets; the first one is built up by it
    */
-  static Found from(Demands demands, BitSet start) {
-    SmallestSet search = new SmallestSet(demands, start);
-    search.branch(0, (1L << search.lines.all().size()) - 1);
-    return new Found(BitSet.valueOf(new long[] {search.best}), search.steps < MOST_STEPS);
+  static Found of(Demands demands, GreedySet greedy) {
+    long[] alike = new long[demands.lines().all().size()];
+    Arrays.fill(alike, ONE);
+    SmallestSet number = new SmallestSet(demands, greedy, greedy.built(), alike, ONE, MOST_STEPS);
+    int least = Math.toIntExact((number.search() + ONE - 1) / ONE);
+    long together = demands.lines().all().stream().mapToLong(CheckLine::nanometres).sum();
+    long[] byLength =
+        demands.lines().all().stream()
+            .mapToLong(line -> ONE + line.nanometres() / (together / LENGTHS + 1))
+            .toArray();
+    SmallestSet length = new SmallestSet(demands, greedy, number.best, byLength, 1, LENGTH_STEPS);
+    length.search();
+    return new Found(length.best, least);
   }
 
-  private static long bits(BitSet set) {
-    long[] words = set.toLongArray();
-    return words.length == 0 ? 0 : words[0];
+  /** Returns what any set costs at least. */
+  private long search() {
+    long bound = split.raise(FIRST_ROUNDS, 1, this::enough);
+    if (bound < end() && branch()) {
+      return bestPrice;
+    }
+    return Math.min(bound, bestPrice);
   }
 
-  private long length(long chosen) {
-    long sum = 0;
+  /** A bound of this much leaves no room for a better set. */
+  private long end() {
+    return bestPrice - gain + 1;
+  }
+
+  private long enough() {
+    if (round++ % MEND_EVERY == 0 || split.agrees()) {
+      boolean patient = round <= FIRST_ROUNDS || round % EXCHANGE_EVERY == 0;
+      BitSet found = greedy.mended(split.taken(1), loose(), patient ? best.cardinality() + 1 : 0);
+      if (price(found) < bestPrice) {
+        best = found;
+        bestPrice = price(found);
+      }
+    }
+    return isSpent() ? Long.MIN_VALUE : end();
+  }
+
+  private BitSet loose() {
+    BitSet loose = split.taken(1);
+    loose.andNot(split.taken(2));
+    return loose;
+  }
+
+  private boolean isSpent() {
+    return split.steps() + TRY * (greedy.steps() - start) > purse;
+  }
+
+  private long price(BitSet set) {
+    return set.stream().mapToLong(number -> prices[number]).sum();
+  }
+
+  /** Returns true when everything under this branch was looked at or ruled out. */
+  private boolean branch() {
+    Optional<CheckLine> next = next();
+    if (next.isEmpty()) {
+      return true;
+    }
+    long[][] before = split.split();
+    boolean whole = true;
+    for (State state : new State[] {State.TAKEN, State.BARRED}) {
+      if (isSpent()) {
+        return false;
+      }
+      split.restore(before);
+      split.set(next.get(), state);
+      if (canMeetMistakes() && split.raise(ROUNDS, 0.5, this::enough) < end()) {
+        whole &= branch();
+      }
+      split.set(next.get(), State.OPEN);
+    }
+    return whole && !isSpent();
+  }
+
+  /** The distance that the marks disagreed on most; else one that shows an open mistake. */
+  private Optional<CheckLine> next() {
+    CheckLine next = null;
     for (CheckLine line : lines.all()) {
-      sum += (chosen >> line.number() & 1) * line.nanometres();
-    }
-    return sum;
-  }
-
-  /**
-   * Looks at all sets that hold what is chosen and nothing that is not allowed.
-   *
-   * @param allowed holds what is chosen as well
-   */
-  private void branch(long chosen, long allowed) {
-    if (++steps >= MOST_STEPS) {
-      return;
-    }
-    int needed = 0;
-    long neededLength = 0;
-    int tightest = -1;
-    int fewest = NEVER;
-    for (int i = 0; i < lines.marks(); i++) {
-      int own = at(i, chosen);
-      int may = at(i, allowed);
-      int need = need(i, own, may);
-      if (need >= NEVER) {
-        return;
-      }
-      needed += need;
-      neededLength += shortest(i, may & ~own, need);
-      int spare = Integer.bitCount(may & ~own) - need;
-      if (need > 0 && spare < fewest) {
-        fewest = spare;
-        tightest = i;
+      if (split.state(line) == State.OPEN
+          && (next == null || split.apart(line) > split.apart(next))) {
+        next = line;
       }
     }
-    long open = unmet(chosen, allowed);
-    if (open == 0) {
-      return;
+    if (next != null && split.apart(next) == 0) {
+      int open = demands.firstUnmet(split.taken(1));
+      return open < 0 ? Optional.of(next) : shows(open);
     }
-    int further = Math.max((needed + 1) / 2, open > 0 ? 1 : 0);
-    int count = Long.bitCount(chosen) + further;
-    long length = length(chosen) + neededLength / 2;
-    if (count > bestCount || (count == bestCount && length >= bestLength)) {
-      return;
-    }
-    if (needed == 0 && open < 0) {
-      best = chosen;
-      bestCount = count;
-      bestLength = length(chosen);
-      return;
-    }
-    long line = tightest >= 0 ? next(tightest, chosen, allowed) : Long.lowestOneBit(open);
-    branch(chosen | line, allowed);
-    branch(chosen, allowed & ~line);
+    return Optional.ofNullable(next);
   }
 
-  /**
-   * Distances that may still be taken for the mistake that fewest of them show; -1 when every
-   * mistake is shown, 0 when one cannot be any more.
-   */
-  private long unmet(long chosen, long allowed) {
-    long fewest = -1;
-    for (long shown : shownBy) {
-      if ((shown & chosen) == 0) {
-        long open = shown & allowed;
-        if (fewest < 0 || Long.bitCount(open) < Long.bitCount(fewest)) {
-          fewest = open;
-        }
-      }
-    }
-    return fewest;
+  private Optional<CheckLine> shows(int mistake) {
+    return demands.shownBy().get(mistake).stream()
+        .mapToObj(lines.all()::get)
+        .filter(line -> split.state(line) == State.OPEN)
+        .findFirst();
   }
 
-  /** The distances of a set that end at a mark, as bits at the mark. */
-  private int at(int mark, long set) {
-    int bits = 0;
-    List<CheckLine> own = lines.linesAt(mark);
-    for (int i = 0; i < own.size(); i++) {
-      bits |= (int) (set >> own.get(i).number() & 1) << i;
-    }
-    return bits;
-  }
-
-  /** The shortest distance of a mark that may still be taken. */
-  private long next(int mark, long chosen, long allowed) {
-    return lines.linesAt(mark).stream()
-        .filter(line -> (allowed & ~chosen & 1L << line.number()) != 0)
-        .min(Comparator.comparingLong(CheckLine::nanometres).thenComparingInt(CheckLine::number))
-        .map(line -> 1L << line.number())
-        .orElseThrow();
-  }
-
-  /** What the shortest so many of a mark's distances are long together. */
-  private long shortest(int mark, int open, int count) {
-    List<CheckLine> own = lines.linesAt(mark);
-    long[] lengths = new long[own.size()];
-    int found = 0;
-    for (int i = 0; i < own.size(); i++) {
-      if ((open & 1 << i) != 0) {
-        lengths[found++] = own.get(i).nanometres();
-      }
-    }
-    Arrays.sort(lengths, 0, found);
-    return Arrays.stream(lengths, 0, Math.min(found, count)).sum();
-  }
-
-  /** How many further distances a mark needs at least, of those allowed. */
-  private int need(int mark, int chosen, int allowed) {
-    int width = lines.linesAt(mark).size();
-    int key = chosen << width | allowed;
-    if (needs[mark][key] < 0) {
-      needs[mark][key] = (byte) Math.min(Byte.MAX_VALUE, fewest(mark, chosen, allowed));
-    }
-    return needs[mark][key] == Byte.MAX_VALUE ? NEVER : needs[mark][key];
-  }
-
-  private int fewest(int mark, int chosen, int allowed) {
-    if (demands.isMet(mark, chosen)) {
-      return 0;
-    }
-    int open = allowed & ~chosen;
-    int fewest = NEVER;
-    for (int more = open; more != 0; more = (more - 1) & open) {
-      if (Integer.bitCount(more) < fewest && demands.isMet(mark, chosen | more)) {
-        fewest = Integer.bitCount(more);
-      }
-    }
-    return fewest;
+  private boolean canMeetMistakes() {
+    BitSet allowed = new BitSet();
+    lines.all().forEach(line -> allowed.set(line.number(), split.state(line) != State.BARRED));
+    return demands.firstUnmet(allowed) < 0;
   }
 }

@@ -1,0 +1,181 @@
+package pegbook.calc.provingmarks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.BitSet;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+import org.sat4j.core.VecInt;
+import org.sat4j.pb.IPBSolver;
+import org.sat4j.pb.SolverFactory;
+import org.sat4j.specs.ContradictionException;
+import pegbook.calc.placement.PlacementCalculator;
+import pegbook.calc.tapetable.TapeTableCalculator;
+import pegbook.figures.Placement;
+import pegbook.figures.Swings;
+import pegbook.geometry.Segment;
+import pegbook.job.Job;
+import pegbook.job.Outline;
+import pegbook.measure.Length;
+import pegbook.testing.Chance;
+import pegbook.testing.LayoutJob;
+
+/** The search for the smallest set, against a general solver and against trying all. */
+class SmallestSetTest {
+  private record Scene(Demands demands, MirrorParts parts) {
+    SmallestSet.Found found() {
+      return SmallestSet.of(demands, new GreedySet(demands, parts));
+    }
+  }
+
+  private static Scene scene(LayoutJob layout) {
+    Job job = layout.job();
+    Placement placement = PlacementCalculator.calculate(job);
+    Swings swings = TapeTableCalculator.calculate(job, placement).swings();
+    CheckLines lines = new CheckLines(placement, new Limits(job, placement, swings), layout.tape);
+    double tolerance = layout.tolerance.metres();
+    Segment baseline =
+        new Segment(placement.mark(swings.first()).at(), placement.mark(swings.second()).at());
+    Mistakes mistakes = new Mistakes(lines, baseline, tolerance, 0.0005);
+    Demands demands = new Demands(lines, tolerance);
+    demands.add(mistakes.swaps());
+    return new Scene(demands, new MirrorParts(lines, mistakes));
+  }
+
+  private static LayoutJob regular(int sides, double side) {
+    LayoutJob layout = LayoutJob.of(new Outline.Regular(sides, new Length(side)));
+    layout.tolerance = Length.ofMillimetres(13);
+    return layout;
+  }
+
+  /** Whether some set of so many distances meets the same demands, by the solver of Sat4j. */
+  private static boolean isPossible(Scene scene, int most) throws Exception {
+    Demands demands = scene.demands();
+    CheckLines lines = demands.lines();
+    IPBSolver solver = SolverFactory.newCuttingPlanes();
+    solver.setTimeout(60);
+    solver.newVar(lines.all().size());
+    VecInt all = new VecInt();
+    lines.all().forEach(line -> all.push(line.number() + 1));
+    for (int mark = 0; mark < lines.marks(); mark++) {
+      for (long row : demands.rows(mark)) {
+        VecInt clause = new VecInt();
+        for (CheckLine line : lines.linesAt(mark)) {
+          if ((row & line.bit(mark)) != 0) {
+            clause.push(line.number() + 1);
+          }
+        }
+        solver.addClause(clause);
+      }
+    }
+    for (BitSet shown : demands.shownBy()) {
+      VecInt clause = new VecInt();
+      shown.stream().forEach(number -> clause.push(number + 1));
+      solver.addClause(clause);
+    }
+    try {
+      solver.addAtMost(all, most);
+    } catch (ContradictionException cannotBe) {
+      return false;
+    }
+    return solver.isSatisfiable();
+  }
+
+  @Property(tries = 6, seed = Chance.SEED)
+  void aGeneralSolverFindsNoSmallerSet(
+      @ForAll @IntRange(min = 4, max = 8) int sides,
+      @ForAll @DoubleRange(min = -1.2, max = 1.2) double east)
+      throws Exception {
+    Scene scene = scene(regular(sides, 4).pier("P1", east, 0.35));
+    SmallestSet.Found found = scene.found();
+
+    assertThat(found.proved()).isTrue();
+    int count = found.chosen().cardinality();
+    assertThat(isPossible(scene, count)).isTrue();
+    assertThat(isPossible(scene, count - 1)).isFalse();
+  }
+
+  /** Too large for a general solver; the bound rests on what the other tests here hold. */
+  @Test
+  void figuresOfManyMarksAreProvedToo() {
+    for (int sides : new int[] {12, 16, 20, 24}) {
+      Scene scene = scene(regular(sides, sides / 2.0).pier("P1", 0.4, 0.3));
+      SmallestSet.Found found = scene.found();
+
+      assertThat(found.proved()).as("%s sides", sides).isTrue();
+      assertThat(scene.demands().firstUnmet(found.chosen())).isNegative();
+      for (int mark = 0; mark <= sides; mark++) {
+        CheckLines lines = scene.demands().lines();
+        assertThat(scene.demands().isMet(mark, lines.bits(found.chosen(), mark))).isTrue();
+      }
+      assertThat(scene.parts().isJoined(found.chosen())).isTrue();
+    }
+  }
+
+  /** Rows say the same as the places that they were taken from. */
+  @Property(tries = 300, seed = Chance.SEED)
+  void rowsSayWhatThePlacesSay(
+      @ForAll @IntRange(min = 4, max = 9) int sides, @ForAll @LongRange(min = 1) long bits) {
+    Scene scene = scene(regular(sides, 4).pier("P1", 0.7, 0.35));
+    Demands demands = scene.demands();
+    CheckLines lines = demands.lines();
+    for (int mark = 0; mark < lines.marks(); mark++) {
+      long own = bits >> mark & (1L << lines.linesAt(mark).size()) - 1;
+      boolean within = demands.radius(mark, own) <= demands.bound(mark) + lines.tie();
+      assertThat(demands.isMet(mark, own)).isEqualTo(within);
+    }
+  }
+
+  /** The cheapest distances of a mark, against every set of them. */
+  @Property(tries = 300, seed = Chance.SEED)
+  void noOtherDistancesOfAMarkAreCheaper(
+      @ForAll @Size(9) long[] drawn,
+      @ForAll @Size(6) int[] sets,
+      @ForAll @IntRange(min = 0, max = 511) int taken,
+      @ForAll @IntRange(min = 0, max = 511) int barred) {
+    long[] prices = new long[9];
+    for (int i = 0; i < prices.length; i++) {
+      prices[i] = Math.floorMod(drawn[i], 40);
+    }
+    long[] rows = new long[6];
+    for (int i = 0; i < rows.length; i++) {
+      rows[i] = Math.floorMod(sets[i], 511) + 1;
+    }
+    int open = barred & ~taken;
+    long best = CheapestAtMark.NEVER;
+    for (int set = 0; set < 512; set++) {
+      if ((set & taken) == taken && (set & open) == 0 && meets(rows, set)) {
+        best = Math.min(best, price(prices, set));
+      }
+    }
+    CheapestAtMark cheapest = new CheapestAtMark(rows);
+
+    assertThat(cheapest.find(prices, taken, open)).isEqualTo(best);
+    if (best < CheapestAtMark.NEVER) {
+      assertThat(price(prices, cheapest.bits())).isEqualTo(best);
+      assertThat(meets(rows, cheapest.bits())).isTrue();
+    }
+  }
+
+  private static boolean meets(long[] rows, long set) {
+    for (long row : rows) {
+      if ((row & set) == 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static long price(long[] prices, long set) {
+    long sum = 0;
+    for (int i = 0; i < prices.length; i++) {
+      sum += (set >> i & 1) * prices[i];
+    }
+    return sum;
+  }
+}
