@@ -15,6 +15,9 @@ import java.util.List;
 final class GreedySet {
   private static final int MOST_ROUNDS = 20;
 
+  /** So many joining distances are gone through in the time of one step. */
+  private static final int JOINS_A_STEP = 100;
+
   private final Demands demands;
   private final CheckLines lines;
   private final MirrorParts parts;
@@ -198,7 +201,7 @@ final class GreedySet {
   }
 
   private boolean leaveOut(CheckLine line) {
-    steps++;
+    steps += 1 + (parts.isJoining(line) ? parts.joining().size() / JOINS_A_STEP : 0);
     drop(line);
     if (isMet(line.from()) && isMet(line.to()) && mistakesAreMet(line) && isJoined(line)) {
       return true;

@@ -144,7 +144,7 @@ class SmallestSetTest {
     }
     long[] rows = new long[6];
     for (int i = 0; i < rows.length; i++) {
-      rows[i] = Math.floorMod(sets[i], 511) + 1;
+      rows[i] = Math.floorMod(sets[i], 511) + 1L;
     }
     int open = barred & ~taken;
     long best = CheapestAtMark.NEVER;
