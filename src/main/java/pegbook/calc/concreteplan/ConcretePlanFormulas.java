@@ -120,7 +120,7 @@ final class ConcretePlanFormulas {
   Formula poured() {
     return new Formula(
         "concrete-plan.poured",
-        "V = (Ve · (1 + k) + Vf) · (1 + w)",
+        "V = (Ve · (1 + k / 100) + Vf) · (1 + w / 100)",
         List.of(
             volume("Ve", "concrete-against-earth"),
             percent("k", "over-break"),
@@ -136,7 +136,7 @@ final class ConcretePlanFormulas {
   Formula backfill() {
     return new Formula(
         "concrete-plan.backfill",
-        "Vr = π / 4 · (D² · (1 + k) − d²) · h / " + smallInVolumeText,
+        "Vr = π / 4 · (D² · (1 + k / 100) − d²) · h / " + smallInVolumeText,
         List.of(hole(), percent("k", "over-break"), diameter(), length("h", "depth-of-concrete")),
         volume("Vr", "backfill-volume"),
         Citation.GEOMETRY,
@@ -148,7 +148,7 @@ final class ConcretePlanFormulas {
   Formula gravel() {
     return new Formula(
         "concrete-plan.gravel",
-        "Vg = π · D² / 4 · g / " + smallInVolumeText + " · (1 + k) · 1.15 / 0.95",
+        "Vg = π · D² / 4 · g / " + smallInVolumeText + " · (1 + k / 100) · 1.15 / 0.95",
         List.of(hole(), length("g", "tamped-gravel"), percent("k", "over-break")),
         volume("Vg", "gravel-loose"),
         GRAVEL,

@@ -136,7 +136,7 @@ final class OwnMixFormulas {
             + w
             + " · ("
             + (imperial ? "27" : "1")
-            + " · (1 − a) − W / "
+            + " · (1 − a / 100) − W / "
             + w
             + " − C / (3.15 · "
             + w
@@ -166,7 +166,7 @@ final class OwnMixFormulas {
   Formula asItLies(boolean sand) {
     return new Formula(
         sand ? "own-mix.damp-sand" : "own-mix.damp-stone",
-        "m = M · (1 + q)",
+        "m = M · (1 + q / 100)",
         List.of(
             mass("M", sand ? "mix-sand" : "mix-stone"), new Symbol("q", "its-water", Unit.PERCENT)),
         mass("m", "weighed-as-it-lies"),
@@ -179,7 +179,7 @@ final class OwnMixFormulas {
   Formula water() {
     return new Formula(
         "own-mix.water",
-        "m = W − S · p − G · q",
+        "m = W − S · p / 100 − G · q / 100",
         List.of(
             mass("W", "mix-water"),
             mass("S", "mix-sand"),
