@@ -1,6 +1,7 @@
 package pegbook.calc.dayplan;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,10 @@ final class Schedule {
   private final double holeCapacity;
   private final double[] rest;
   private final List<List<Integer>> needs = new ArrayList<>();
+
+  /** The steps of a kind at a hole, by their places. */
+  private final Map<Task.Kind, Map<String, List<Integer>>> atHoles = new EnumMap<>(Task.Kind.class);
+
   private final Set<String> held = new TreeSet<>();
   private final int[] begun;
   private final int[] done;
@@ -68,7 +73,19 @@ final class Schedule {
       begun[i] = -1;
       done[i] = -1;
       needs.add(before(i));
+      putAtHole(i);
     }
+  }
+
+  private void putAtHole(int i) {
+    Task task = list.steps().get(i).task();
+    task.mark()
+        .ifPresent(
+            mark ->
+                atHoles
+                    .computeIfAbsent(task.kind(), kind -> new LinkedHashMap<>())
+                    .computeIfAbsent(mark, hole -> new ArrayList<>())
+                    .add(i));
   }
 
   /** Waits that no work of the list would set off are over. */
@@ -245,13 +262,13 @@ final class Schedule {
 
   /** Forms stay on overnight at least. */
   private boolean isStripped(Step strip, int day) {
-    for (int j = 0; j < rest.length; j++) {
-      Step other = list.steps().get(j);
-      if (strip.task().mark().filter(mark -> other.isAt(Task.Kind.POUR, mark)).isPresent()) {
-        return done[j] >= 0 && dates.moment(done[j]) < dates.moment(day);
-      }
+    Map<String, List<Integer>> pours = atHoles.getOrDefault(Task.Kind.POUR, Map.of());
+    List<Integer> here = pours.getOrDefault(strip.task().mark().orElse(""), List.of());
+    if (here.isEmpty()) {
+      return true;
     }
-    return true;
+    int poured = done[here.get(0)];
+    return poured >= 0 && dates.moment(poured) < dates.moment(day);
   }
 
   WorkList list() {
@@ -286,11 +303,10 @@ final class Schedule {
 
   /** The day on which the first, or last, step of a kind is done, for some holes; -1: none. */
   int day(Task.Kind kind, List<String> marks, boolean last) {
-    Set<String> wanted = new TreeSet<>(marks);
+    Map<String, List<Integer>> steps = atHoles.getOrDefault(kind, Map.of());
     int found = -1;
-    for (int i = 0; i < rest.length; i++) {
-      Task task = list.steps().get(i).task();
-      if (task.kind() == kind && task.mark().filter(wanted::contains).isPresent()) {
+    for (String mark : marks) {
+      for (int i : steps.getOrDefault(mark, List.of())) {
         int day = last ? done[i] : begun[i];
         boolean better = found < 0 || (last ? day > found : day < found);
         found = better ? day : found;
@@ -333,7 +349,11 @@ final class Schedule {
   /** Holes that are begun and not poured when the crew leaves. */
   List<String> open(int day) {
     return marks().stream()
-        .filter(mark -> opened(mark) >= 0 && opened(mark) <= day)
+        .filter(
+            mark -> {
+              int opened = opened(mark);
+              return opened >= 0 && opened <= day;
+            })
         .filter(
             mark -> {
               int poured = day(Task.Kind.POUR, List.of(mark), true);

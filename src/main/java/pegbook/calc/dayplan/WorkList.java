@@ -17,11 +17,7 @@ import pegbook.figures.Task;
  */
 record WorkList(List<Step> steps, List<List<String>> lots) {
   /** A task in a lot; the marking out belongs to the first. */
-  record Step(Task task, int lot) {
-    boolean isAt(Task.Kind kind, String mark) {
-      return task.kind() == kind && task.mark().equals(Optional.of(mark));
-    }
-  }
+  record Step(Task task, int lot) {}
 
   private static final List<Task.Kind> FIRST =
       List.of(Task.Kind.MARK_OUT, Task.Kind.PROVE, Task.Kind.SET_PEGS);

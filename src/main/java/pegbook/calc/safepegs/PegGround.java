@@ -1,6 +1,5 @@
 package pegbook.calc.safepegs;
 
-import java.util.ArrayList;
 import java.util.List;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
@@ -19,7 +18,7 @@ final class PegGround {
   private final List<Hole> holes;
   private final List<SpoilHeap> heaps;
   private final PegRules rules;
-  private final List<Strip> taken = new ArrayList<>();
+  private final TakenGround taken = new TakenGround();
   private final double floorReachMetres;
   private final double slackMetres;
 
@@ -53,15 +52,15 @@ final class PegGround {
   /** Holes, heaps, cart paths and the benchmark, each with what a peg keeps from it. */
   private void take(List<CartPath> paths) {
     for (Hole hole : holes) {
-      taken.add(around(hole.centre(), hole.diameter().times(0.5).plus(rules.hole())));
+      taken.take(around(hole.centre(), hole.diameter().times(0.5).plus(rules.hole())));
     }
     for (SpoilHeap heap : heaps) {
-      taken.add(around(heap.centre(), heap.radius().plus(rules.heap())));
+      taken.take(around(heap.centre(), heap.radius().plus(rules.heap())));
     }
     for (CartPath path : paths) {
-      taken.add(Strip.along(path.along(), path.width().metres() / 2 + slackMetres));
+      taken.take(Strip.along(path.along(), path.width().metres() / 2 + slackMetres));
     }
-    job.ground().benchmark().ifPresent(mark -> taken.add(around(mark.at(), rules.feature())));
+    job.ground().benchmark().ifPresent(mark -> taken.take(around(mark.at(), rules.feature())));
   }
 
   private Strip around(Point centre, Length kept) {
@@ -75,12 +74,8 @@ final class PegGround {
 
   /** True when a peg may stand there until the floor comes. */
   boolean isFreeUnderTheFloor(Point place) {
-    for (Strip strip : taken) {
-      if (strip.covers(place)) {
-        return false;
-      }
-    }
-    return isOnTheLot(place)
+    return !taken.covers(place)
+        && isOnTheLot(place)
         && job.site().features().stream().allMatch(feature -> isOff(feature, place));
   }
 

@@ -61,6 +61,8 @@ record StringPlan(StringCover cover, LinePegs pegs, int tooMany) {
   private static final class Search {
     private final PegSite site;
     private final List<MarkLine> lines;
+    private final List<List<Integer>> over;
+    private final double[] lengths;
     private final Strung.Finder finder;
     private final Map<Integer, Optional<Strung>> strung = new TreeMap<>();
     private final Map<Integer, List<Strung>> alone = new TreeMap<>();
@@ -68,6 +70,8 @@ record StringPlan(StringCover cover, LinePegs pegs, int tooMany) {
     Search(PegSite site) {
       this.site = site;
       this.lines = MarkLine.shared(site.marks(), site.division().times(0.5));
+      this.over = LineGains.over(lines, site.marks().size());
+      this.lengths = lines.stream().mapToDouble(line -> line.axis().length().metres()).toArray();
       this.finder = new Strung.Finder(site);
     }
 
@@ -106,12 +110,13 @@ record StringPlan(StringCover cover, LinePegs pegs, int tooMany) {
 
     private StringPlan plan(List<Integer> ring) {
       StringCover cover = new StringCover(site.marks().size());
+      LineGains gains = new LineGains(cover, lines, over);
       for (int line : ring) {
-        if (cover.gain(lines.get(line)) > 0.5) {
-          strung(line).ifPresent(cover::take);
+        if (gains.of(line) > 0.5) {
+          strung(line).ifPresent(gains::take);
         }
       }
-      while (takeBest(cover)) {
+      while (takeBest(gains)) {
         // Each round takes one string.
       }
       for (int mark = 0; mark < site.marks().size(); mark++) {
@@ -131,19 +136,18 @@ record StringPlan(StringCover cover, LinePegs pegs, int tooMany) {
       return strung.computeIfAbsent(line, key -> finder.string(lines.get(key)));
     }
 
-    private boolean takeBest(StringCover cover) {
+    private boolean takeBest(LineGains gains) {
       int best = -1;
       double most = 0.4;
       for (int line = 0; line < lines.size(); line++) {
-        double length = lines.get(line).axis().length().metres();
-        double gain = cover.gain(lines.get(line)) - LENGTH_WEIGHT * length;
+        double gain = gains.of(line) - LENGTH_WEIGHT * lengths[line];
         if (gain > most + 1e-6 && strung(line).isPresent()) {
           most = gain;
           best = line;
         }
       }
       if (best >= 0) {
-        cover.take(strung(best).orElseThrow());
+        gains.take(strung(best).orElseThrow());
       }
       return best >= 0;
     }
