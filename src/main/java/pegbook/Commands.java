@@ -1,12 +1,17 @@
 package pegbook;
 
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
+import pegbook.render.RenderException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
 /** The command line: what may be asked, and with which words. */
@@ -24,22 +29,30 @@ import picocli.CommandLine.Parameters;
       "3:a fault of the program"
     })
 final class Commands implements Runnable {
+  private static final int MOST_THREADS = 256;
+
   private final PrintWriter out;
   private final PrintWriter err;
+  private final boolean isOnTerminal;
 
   @CommandLine.Spec
   @SuppressWarnings("NullAway.Init") // set by picocli before any command runs
   private CommandLine.Model.CommandSpec spec;
 
-  Commands(PrintWriter out, PrintWriter err) {
+  /**
+   * Commands that write to streams.
+   *
+   * @param isOnTerminal whether a person watches {@code err} on a terminal
+   */
+  Commands(PrintWriter out, PrintWriter err, boolean isOnTerminal) {
     this.out = out;
     this.err = err;
+    this.isOnTerminal = isOnTerminal;
   }
 
   @Override
   public void run() {
-    throw new CommandLine.ParameterException(
-        spec.commandLine(), "Say what to do: print, check or new.");
+    throw new ParameterException(spec.commandLine(), "Say what to do: print, check or new.");
   }
 
   @Command(
@@ -58,8 +71,20 @@ final class Commands implements Runnable {
               names = "--templates",
               paramLabel = "FOLDER",
               description = "your own copy of the templates, or of some of them")
-          Optional<Path> templates) {
-    return batch(places, templates).print(output);
+          Optional<Path> templates,
+      @Option(
+              names = "--time-limit",
+              paramLabel = "SECONDS",
+              defaultValue = "600",
+              description = "the longest that one job may take; default: ${DEFAULT-VALUE}")
+          int timeLimit,
+      @Option(
+              names = "--threads",
+              paramLabel = "COUNT",
+              defaultValue = "0",
+              description = "how many jobs at a time; default: one for each processor")
+          int threads) {
+    return run(places, templates, timeLimit, threads, batch -> batch.print(output));
   }
 
   @Command(
@@ -72,8 +97,20 @@ final class Commands implements Runnable {
               names = "--templates",
               paramLabel = "FOLDER",
               description = "your own copy of the templates, or of some of them")
-          Optional<Path> templates) {
-    return batch(places, templates).check();
+          Optional<Path> templates,
+      @Option(
+              names = "--time-limit",
+              paramLabel = "SECONDS",
+              defaultValue = "600",
+              description = "the longest that one job may take; default: ${DEFAULT-VALUE}")
+          int timeLimit,
+      @Option(
+              names = "--threads",
+              paramLabel = "COUNT",
+              defaultValue = "0",
+              description = "how many jobs at a time; default: one for each processor")
+          int threads) {
+    return run(places, templates, timeLimit, threads, batch -> batch.check());
   }
 
   @Command(
@@ -91,8 +128,26 @@ final class Commands implements Runnable {
     return StartJob.write(folder, name, out, err);
   }
 
-  private Batch batch(List<Path> places, Optional<Path> templates) {
+  private int run(
+      List<Path> places,
+      Optional<Path> templates,
+      int timeLimit,
+      int threads,
+      ToIntFunction<Batch> what) {
+    if (timeLimit < 1 || threads < 0 || threads > MOST_THREADS) {
+      throw new ParameterException(
+          spec.commandLine(), "--time-limit: 1 second or more; --threads: up to " + MOST_THREADS);
+    }
+    Pegbook pegbook;
+    try {
+      pegbook = Pegbook.of(templates);
+    } catch (RenderException | UncheckedIOException | IllegalArgumentException broken) {
+      err.println(broken.getMessage() + "; nothing was printed");
+      return ExitCode.WRONG_USE;
+    }
     List<Path> asked = places == null || places.isEmpty() ? List.of(Path.of("input")) : places;
-    return new Batch(asked, Pegbook.of(templates), out, err);
+    int atATime = threads == 0 ? Runtime.getRuntime().availableProcessors() : threads;
+    Batch.Setting setting = new Batch.Setting(Duration.ofSeconds(timeLimit), atATime, isOnTerminal);
+    return what.applyAsInt(new Batch(asked, pegbook, setting, out, err));
   }
 }

@@ -27,7 +27,7 @@ public final class Main {
     PrintWriter results = writer(out);
     PrintWriter problems = writer(err);
     int code =
-        new CommandLine(new Commands(results, problems))
+        new CommandLine(new Commands(results, problems, isOnTerminal(err)))
             .setOut(results)
             .setErr(problems)
             .setCaseInsensitiveEnumValuesAllowed(true)
@@ -36,6 +36,15 @@ public final class Main {
     results.flush();
     problems.flush();
     return code;
+  }
+
+  /**
+   * Java tells only whether all its streams are on a terminal; from 22 on it does so where it is
+   * started with {@code -Djdk.console=java.base}, as {@code bin/pegbook} does.
+   */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isOnTerminal(PrintStream err) {
+    return err == System.err && System.console() != null;
   }
 
   private static PrintWriter writer(PrintStream stream) {

@@ -12,8 +12,9 @@ sealed interface Outcome {
    *
    * @param packet its figures
    * @param files the packet's files by name; empty when it was only checked
+   * @param pages of all its documents
    */
-  record Done(Packet packet, Map<String, byte[]> files) implements Outcome {}
+  record Done(Packet packet, Map<String, byte[]> files, int pages) implements Outcome {}
 
   /** Its file was refused. */
   record Refused(List<Problem> problems) implements Outcome {}

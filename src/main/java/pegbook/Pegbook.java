@@ -1,6 +1,7 @@
 package pegbook;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
@@ -20,6 +21,7 @@ import pegbook.lettering.Faces;
 import pegbook.lettering.FontLettering;
 import pegbook.packet.Packet;
 import pegbook.packet.Packets;
+import pegbook.render.Printed;
 import pegbook.render.RenderException;
 import pegbook.render.Renderer;
 import pegbook.render.TemplateFolder;
@@ -78,16 +80,20 @@ final class Pegbook {
 
   /** Reads a job file and calculates its figures. */
   Outcome check(Path file) {
-    return read(file, packet -> Map.of());
+    return read(file, packet -> new Outcome.Done(packet, Map.of(), 0));
   }
 
-  /** Reads a job file, calculates its figures and renders its packet. */
-  Outcome print(Path file) {
-    return read(file, this::files);
+  /**
+   * Reads a job file, calculates its figures and renders its packet.
+   *
+   * @param threads how many documents may be rendered at a time
+   */
+  Outcome print(Path file, int threads) {
+    return read(file, packet -> done(packet, threads));
   }
 
   private interface Printing {
-    Map<String, byte[]> files(Packet packet);
+    Outcome of(Packet packet);
   }
 
   private Outcome read(Path file, Printing printing) {
@@ -103,26 +109,29 @@ final class Pegbook {
     JobFile.Read accepted = (JobFile.Read) read;
     try {
       Packet packet = Packets.calculate(accepted.job(), accepted.sha256());
-      return new Outcome.Done(packet, printing.files(packet));
-    } catch (RenderException e) {
+      return printing.of(packet);
+    } catch (RenderException | UncheckedIOException e) {
       return new Outcome.Unusable(file + ": " + e.getMessage());
     }
   }
 
-  private Map<String, byte[]> files(Packet packet) {
+  private Outcome done(Packet packet, int threads) {
     Writing writing = writing(packet, Language.ENGLISH);
     List<Writing> daySheets =
         packet.job().crew().daySheets().stream()
             .map(language -> writing(packet, language))
             .toList();
+    List<Booklet> booklets = Booklets.of(packet, writing, daySheets);
+    List<Printed> printed =
+        SideBySide.of(booklets, threads, booklet -> renderer.print(Documents.of(booklet, packet)));
     Map<String, byte[]> files = new LinkedHashMap<>();
-    for (Booklet booklet : Booklets.of(packet, writing, daySheets)) {
-      files.put(booklet.name() + ".pdf", renderer.render(Documents.of(booklet, packet)));
+    for (int i = 0; i < booklets.size(); i++) {
+      files.put(booklets.get(i).name() + ".pdf", printed.get(i).bytes());
     }
     files.put("results.json", ResultsJson.of(packet));
     files.put("tapes.csv", TapesCsv.of(packet));
     files.put("buying.csv", BuyingCsv.of(packet, writing));
     CalendarIcs.of(packet, writing).ifPresent(file -> files.put("calendar.ics", file));
-    return files;
+    return new Outcome.Done(packet, files, printed.stream().mapToInt(Printed::pages).sum());
   }
 }

@@ -5,8 +5,6 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -17,9 +15,10 @@ import java.util.stream.Stream;
  * Writes a packet's files into its folder.
  *
  * <p>All files are first written into a folder beside it, then each is moved over its predecessor
- * in one step, so that a reader sees every file whole, old or new. Files of an earlier packet that
- * this one does not have (a fourth day sheet, say) are removed at the end; files of other names are
- * the user's and stay.
+ * in one step, so that a reader sees every file whole, old or new, whenever the program is killed.
+ * The folder beside it is held by one run at a time; a second run onto the same packet is told so.
+ * Files of an earlier packet that this one does not have (a fourth day sheet, say) are removed at
+ * the end; files of other names are the user's and stay.
  */
 public final class PacketFolder {
   private static final Pattern OURS =
@@ -42,20 +41,18 @@ public final class PacketFolder {
       throw new IOException(folder + " has no parent folder");
     }
     Files.createDirectories(parent);
-    Path beside = Files.createTempDirectory(parent, "." + folder.getFileName() + "-");
-    try {
+    try (FolderLock waiting =
+        FolderLock.take(parent.resolve("." + folder.getFileName() + ".new"))) {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
-        Files.write(beside.resolve(file.getKey()), file.getValue());
+        Files.write(waiting.file(file.getKey()), file.getValue());
       }
       Files.createDirectories(folder);
       for (String name : files.keySet()) {
-        move(beside.resolve(name), folder.resolve(name));
+        move(waiting.file(name), folder.resolve(name));
       }
       for (String stale : stale(folder, files.keySet())) {
-        Files.delete(folder.resolve(stale));
+        Files.deleteIfExists(folder.resolve(stale));
       }
-    } finally {
-      remove(beside);
     }
   }
 
@@ -76,15 +73,5 @@ public final class PacketFolder {
           .forEach(stale::add);
     }
     return stale;
-  }
-
-  private static void remove(Path folder) throws IOException {
-    List<Path> entries;
-    try (Stream<Path> walk = Files.walk(folder)) {
-      entries = walk.sorted(Comparator.reverseOrder()).toList();
-    }
-    for (Path entry : entries) {
-      Files.deleteIfExists(entry);
-    }
   }
 }

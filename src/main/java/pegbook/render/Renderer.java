@@ -15,6 +15,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.logging.Level;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.transform.TransformerFactory;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -35,6 +38,10 @@ public final class Renderer {
   private static final String SYMBOLS = "Packet Symbols";
 
   private static final String STYLE = "style/packet.css";
+
+  /** What the layout complains of in a style sheet. */
+  private static final Pattern OF_STYLE =
+      Pattern.compile("\\(#inline_style_1\\) (.*?) at line (\\d+)");
 
   /**
    * Objects of a PDF that are compressed together. More make smaller files that are read back
@@ -80,6 +87,11 @@ public final class Renderer {
    *     unknown style, a character that no font has, a drawing that is missing or does not fit
    */
   public byte[] render(PacketDocument document) {
+    return print(document).bytes();
+  }
+
+  /** As {@link #render}, and counts the pages. */
+  public Printed print(PacketDocument document) {
     String where = document.template() + ".html";
     Document markup = Markup.parse(templates.fill(document), where);
     MarkupRules.check(markup, where);
@@ -100,7 +112,7 @@ public final class Renderer {
       pdf.save(bytes, new CompressParameters(OBJECTS_TOGETHER));
       complaints.refuse(where);
       drawings.refuseUnpainted(folder.isChosen());
-      return bytes.toByteArray();
+      return new Printed(bytes.toByteArray(), pdf.getNumberOfPages());
     } catch (IOException failed) {
       throw new UncheckedIOException(where, failed);
     }
@@ -157,8 +169,15 @@ public final class Renderer {
 
   private static void hear(Diagnostic diagnostic) {
     if (diagnostic.getLevel().intValue() >= Level.WARNING.intValue()) {
-      Complaints.heard(diagnostic.getFormattedMessage());
+      Complaints.heard(
+          OF_STYLE.matcher(diagnostic.getFormattedMessage()).replaceAll(Renderer::placed));
     }
+  }
+
+  /** The layout counts the lines of the style sheet from nought, and does not know its name. */
+  private static String placed(MatchResult complaint) {
+    int line = Integer.parseInt(complaint.group(2)) + 1;
+    return Matcher.quoteReplacement(STYLE + ":" + line + ": " + complaint.group(1));
   }
 
   /** Embeds a font when the layout first asks for it. */

@@ -1,8 +1,12 @@
 package pegbook.render;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.thymeleaf.context.IExpressionContext;
+import org.thymeleaf.context.ITemplateContext;
+import org.thymeleaf.engine.TemplateData;
 import org.thymeleaf.exceptions.TemplateProcessingException;
 import org.thymeleaf.processor.IProcessor;
 import org.thymeleaf.standard.StandardDialect;
@@ -67,6 +71,9 @@ final class TemplateDialect extends StandardDialect {
   }
 
   private static final class WithoutPreprocessing implements IStandardExpressionParser {
+    /** Templates in templates; a binder has three or four. */
+    private static final int MOST_NESTED = 30;
+
     private final StandardExpressionParser parser = new StandardExpressionParser();
 
     @Override
@@ -74,7 +81,22 @@ final class TemplateDialect extends StandardDialect {
       if (input.contains("__")) {
         throw new TemplateProcessingException("preprocessing is not part of a template: " + input);
       }
+      if (Thread.currentThread().isInterrupted()) {
+        throw new TemplateProcessingException("the time is over");
+      }
+      if (context instanceof ITemplateContext inside
+          && inside.getTemplateStack().size() > MOST_NESTED) {
+        throw new TemplateProcessingException(
+            "templates insert one another without end: " + lastOf(inside.getTemplateStack()));
+      }
       return parser.parseExpression(context, input);
+    }
+
+    private static String lastOf(List<TemplateData> stack) {
+      return stack.stream()
+          .skip(stack.size() - 3)
+          .map(TemplateData::getTemplate)
+          .collect(Collectors.joining(" in "));
     }
   }
 }
