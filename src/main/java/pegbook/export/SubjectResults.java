@@ -116,6 +116,7 @@ final class SubjectResults {
         .list("heaps", schedule.heaps(), ResultsJson::heap)
         .quantity("bankCubicMetres", schedule.totals().bank())
         .quantity("looseCubicMetres", schedule.totals().loose())
+        .quantity("keptCubicMetres", schedule.totals().kept())
         .whole("cartLoads", schedule.totals().cartLoads())
         .number("leastPersonHours", estimate.digLeast().hours())
         .number("mostPersonHours", estimate.digMost().hours());
@@ -130,6 +131,7 @@ final class SubjectResults {
         .quantity("looseCubicMetres", row.loose())
         .whole("cartLoads", row.cartLoads())
         .quantity("kilograms", row.mass())
+        .quantity("keptCubicMetres", row.kept())
         .number("leastPersonHours", work.least().hours())
         .number("mostPersonHours", work.most().hours())
         .text("hoursBasis", work.basis().name());
@@ -144,6 +146,7 @@ final class SubjectResults {
         .quantity("bagsKilograms", plan.totals().bagsMass())
         .quantity("gravelLooseCubicMetres", plan.totals().gravelLoose())
         .quantity("gravelOrderCubicMetres", plan.totals().gravelOrder())
+        .quantity("sideGravelLooseCubicMetres", plan.totals().sideGravel())
         .texts("pourOrder", plan.pourOrder());
   }
 
@@ -156,6 +159,7 @@ final class SubjectResults {
         .quantity("pouredCubicMetres", fill.poured())
         .quantity("gravelLooseCubicMetres", fill.gravelLoose())
         .quantity("backfillCubicMetres", fill.backfill())
+        .quantity("sideGravelLooseCubicMetres", fill.sideGravel())
         .whole("bags", fill.bags())
         .whole("batches", fill.batches())
         .quantity("kilograms", fill.mass());

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import pegbook.job.Steel;
 import pegbook.job.Tube;
 import pegbook.measure.Length;
@@ -49,6 +50,20 @@ public record AlikeHoles(List<Hole> holes) {
     holes.forEach(
         hole -> byShape.computeIfAbsent(Shape.of(hole), shape -> new ArrayList<>()).add(hole));
     return byShape.values().stream().map(AlikeHoles::new).toList();
+  }
+
+  /** The same, where holes must also be alike in something that they do not tell themselves. */
+  public static List<AlikeHoles> of(List<Hole> holes, Function<Hole, ?> also) {
+    List<AlikeHoles> finer = new ArrayList<>();
+    for (AlikeHoles alike : of(holes)) {
+      Map<Object, List<Hole>> parts = new LinkedHashMap<>();
+      alike
+          .holes()
+          .forEach(
+              hole -> parts.computeIfAbsent(also.apply(hole), key -> new ArrayList<>()).add(hole));
+      parts.values().forEach(part -> finer.add(new AlikeHoles(part)));
+    }
+    return List.copyOf(finer);
   }
 
   /** The hole that stands for them all. */

@@ -55,4 +55,13 @@ public record Job(
     tools = List.copyOf(tools);
     defaults = List.copyOf(defaults);
   }
+
+  /** What keeps frost off the side of a footing: a pier's own word, else that of the supports. */
+  public Optional<Side> side(String mark) {
+    return piers.stream()
+        .filter(pier -> pier.id().equals(mark))
+        .findFirst()
+        .map(Pier::side)
+        .orElseGet(supports::side);
+  }
 }

@@ -47,7 +47,11 @@ public record Prices(String currency, SortedMap<Item, Money> items, List<TubePri
     /** A sheet of plywood. */
     SHEET,
     /** A bag. */
-    CEMENT
+    CEMENT,
+    /** A pound or a kilogram, for the crew's own mix. */
+    SAND,
+    /** A pound or a kilogram, for the crew's own mix. */
+    STONE
   }
 
   /** Price of a form tube. */

@@ -208,6 +208,11 @@ public record BuyingListSheet(
       list.load()
           .ifPresent(load -> notes.add(say("note.trips", Map.of("load", formats().mass(load)))));
       notes.add(say("note.mass"));
+      List<String> open =
+          list.lines().stream().filter(line -> line.mass().isEmpty()).map(Line::name).toList();
+      if (!open.isEmpty()) {
+        notes.add(say("note.mass-open", Map.of("lines", formats().names(open))));
+      }
       if (!ConcretePlanSheet.isByVolume(packet)) {
         notes.add(say("note.bags"));
       }

@@ -25,6 +25,7 @@ import pegbook.packet.Packet;
  * @param sum the last row
  * @param working the numbers of the workings behind the columns
  * @param backfill what goes round tubes from the bottom; empty when there are none
+ * @param sideGravel gravel to fill in round tubes; empty where there is none
  * @param order marks in the order of the pours
  * @param loads what trucks bring on which day; empty where the crew mixes
  * @param rules what to mind before, during and after
@@ -42,6 +43,7 @@ public record ConcretePlanSheet(
     HoleRow sum,
     HoleRow working,
     Optional<String> backfill,
+    Optional<String> sideGravel,
     String order,
     List<String> loads,
     List<String> rules,
@@ -97,6 +99,7 @@ public record ConcretePlanSheet(
         sum(plan.totals(), writing),
         working(packet, writing),
         words.backfill(),
+        words.sideGravel(),
         writing.formats().names(plan.pourOrder()),
         words.loads(),
         words.rules(),
@@ -136,6 +139,9 @@ public record ConcretePlanSheet(
     }
     if (totals.backfill().isMoreThan(Volume.ZERO)) {
       lines.add(total(writing, "backfill", formats.volume(totals.backfill())));
+    }
+    if (totals.sideGravel().isMoreThan(Volume.ZERO)) {
+      lines.add(total(writing, "side-gravel", formats.volume(totals.sideGravel())));
     }
     lines.add(total(writing, "mass", formats.mass(totals.mass())));
     return lines;

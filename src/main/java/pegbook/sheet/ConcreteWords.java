@@ -111,6 +111,37 @@ record ConcreteWords(Packet packet, Writing writing) {
                     "marks", formats().names(marks))));
   }
 
+  /** Gravel in round tubes: hole by hole alike, and in all. */
+  Optional<String> sideGravel() {
+    Map<String, List<String>> byVolume = new LinkedHashMap<>();
+    plan()
+        .fills()
+        .forEach(
+            fill ->
+                fill.sideGravel()
+                    .map(formats()::volume)
+                    .ifPresent(
+                        volume ->
+                            byVolume
+                                .computeIfAbsent(volume, any -> new ArrayList<>())
+                                .add(fill.mark())));
+    if (byVolume.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> each = new ArrayList<>();
+    byVolume.forEach(
+        (volume, marks) ->
+            each.add(
+                say(
+                    "side-gravel.each",
+                    Map.of("holes", formats().names(marks), "volume", volume))));
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("each", String.join("; ", each));
+    values.put("all", formats().volume(plan().totals().sideGravel()));
+    values.put("working", packet.workings().numberOf("concrete-plan.side-gravel").orElse(""));
+    return Optional.of(say("side-gravel", values));
+  }
+
   List<String> rules() {
     List<String> rules = new ArrayList<>();
     rules.add(say("rule.look", Map.of()));

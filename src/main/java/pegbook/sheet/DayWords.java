@@ -226,6 +226,14 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     return calls;
   }
 
+  /** Bags are put away where there are any. */
+  private String written() {
+    if (ConcretePlanSheet.isReadyMix(packet)) {
+      return "leaving.written-plain";
+    }
+    return ConcretePlanSheet.isOwnMix(packet) ? "leaving.written-own-mix" : "leaving.written";
+  }
+
   List<Tick> leaving() {
     List<Tick> ticks = new ArrayList<>();
     List<String> open = day.openOvernight();
@@ -237,7 +245,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
                   "leaving.covered",
                   Map.of("count", formats().count(open.size()), "holes", formats().names(open)))));
     }
-    ticks.add(new Tick(id() + ".leaving.written", say("leaving.written")));
+    ticks.add(new Tick(id() + ".leaving.written", say(written())));
     return ticks;
   }
 }

@@ -31,6 +31,7 @@ import pegbook.sheet.drawing.Drawing;
  * @param soilTotal sums
  * @param soilWorking numbers of the workings behind the columns
  * @param carry how long the carrying takes
+ * @param left what of the soil is left over; empty where no tube takes soil or gravel
  * @param heapLead what heaps there are
  * @param tip where the carts tip; empty without a tip
  * @param heaps two heaps a row
@@ -57,6 +58,7 @@ public record DigScheduleSheet(
     SoilRow soilTotal,
     SoilRow soilWorking,
     String carry,
+    String left,
     String heapLead,
     String tip,
     List<HeapRow> heaps,
@@ -129,6 +131,7 @@ public record DigScheduleSheet(
         tables.soilTotal(),
         tables.soilWorking(),
         words.carry(),
+        words.left(),
         words.heapLead(),
         tables.tip(),
         tables.heaps(),

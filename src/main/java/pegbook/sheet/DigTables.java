@@ -144,7 +144,7 @@ record DigTables(Packet packet, Writing writing) {
   }
 
   /** All volumes of a table in one unit, so that they add up in sight. */
-  private String room(Volume volume) {
+  String room(Volume volume) {
     return formats().units() == UnitSystem.IMPERIAL
         ? formats().in(volume, Unit.CUBIC_FOOT, 1)
         : formats().in(volume, Unit.CUBIC_METRE, 2);

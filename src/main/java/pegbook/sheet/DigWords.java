@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.depthtargets.DepthChoice;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigSchedule.Row;
@@ -21,6 +22,7 @@ import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
+import pegbook.measure.Volume;
 import pegbook.measure.WorkRate;
 import pegbook.packet.Packet;
 import pegbook.published.Citation;
@@ -164,6 +166,26 @@ record DigWords(Packet packet, Writing writing) {
     values.put("cart", formats().volume(soil.cart()));
     values.put("load", formats().mass(soil.cartLoad()));
     return say("carry", values);
+  }
+
+  /** What of the soil goes back round tubes, and what is left; empty where no tube asks. */
+  String left() {
+    List<String> inGravel =
+        packet.concretePlan().fills().stream()
+            .filter(fill -> fill.sideGravel().isPresent())
+            .map(ConcretePlan.Fill::mark)
+            .toList();
+    boolean kept = schedule().totals().kept().isMoreThan(Volume.ZERO);
+    if (!kept && inGravel.isEmpty()) {
+      return "";
+    }
+    DigTables tables = new DigTables(packet, writing);
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("kept", tables.room(schedule().totals().kept()));
+    values.put("left", tables.room(schedule().totals().left()));
+    values.put("holes", formats().names(inGravel));
+    values.put("working", packet.workings().numberOf("dig-schedule.kept-volume").orElse(""));
+    return say(!kept ? "left-all" : inGravel.isEmpty() ? "left" : "left-both", values);
   }
 
   String heapLead() {

@@ -10,6 +10,7 @@ import pegbook.figures.DatumLine;
 import pegbook.figures.FrostSleeve;
 import pegbook.figures.Hole;
 import pegbook.job.Frost;
+import pegbook.job.Side;
 import pegbook.job.Tube;
 import pegbook.measure.Length;
 import pegbook.packet.Packet;
@@ -193,7 +194,7 @@ record HoleSections(
           say("top", values),
           say("tube", values),
           say("concrete", values),
-          say("backfill", values),
+          say(isInGravel(kind) ? "side-gravel" : "backfill", values),
           say("frost", values),
           say("sleeve", values),
           say("line", values),
@@ -201,6 +202,13 @@ record HoleSections(
           alikeFromTheLine(kind)
               .filter(hole -> gravel)
               .map(hole -> formatted(hole.datumToBottom().orElseThrow())));
+    }
+
+    private boolean isInGravel(Kind kind) {
+      return packet
+          .job()
+          .side(kind.alike().first().mark())
+          .equals(Optional.of(Side.GRANULAR_BACKFILL));
     }
 
     private String say(String key, Map<String, String> values) {

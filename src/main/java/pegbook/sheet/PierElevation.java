@@ -10,6 +10,7 @@ import pegbook.figures.FrostSleeve;
 import pegbook.figures.Hole;
 import pegbook.job.Anchors;
 import pegbook.job.Pier;
+import pegbook.job.Side;
 import pegbook.job.Sleeve;
 import pegbook.job.Tube;
 import pegbook.measure.Length;
@@ -400,11 +401,15 @@ final class PierElevation {
     }
     if (hole.tubeFromBottom().map(Tube::inside).filter(hole.diameter()::isMoreThan).isPresent()) {
       point(
-          writing.texts().say("pier.drawing.backfill"),
+          writing.texts().say(isInGravel() ? "pier.drawing.side-gravel" : "pier.drawing.backfill"),
           new Spot(
               middle + (half(hole.diameter()) + half(hole.standing())) / 2,
               height(hole.depth().times(-0.75))));
     }
+  }
+
+  private boolean isInGravel() {
+    return content.pier().side().equals(Optional.of(Side.GRANULAR_BACKFILL));
   }
 
   /** A level line from what is named to beyond the soil, and the words at its end. */

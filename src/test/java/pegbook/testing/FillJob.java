@@ -16,8 +16,10 @@ import pegbook.job.Job;
 import pegbook.job.Language;
 import pegbook.job.OwnMix;
 import pegbook.job.Plan;
+import pegbook.job.Side;
 import pegbook.job.Steel;
 import pegbook.job.Stock;
+import pegbook.job.Supports;
 import pegbook.job.Tube;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
@@ -49,6 +51,10 @@ public final class FillJob {
   public Optional<LocalDate> start = Optional.empty();
   public List<DayOfWeek> workDays = List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
   public Plan plan = Plan.PLAIN;
+
+  /** What keeps frost off the sides of all its footings. */
+  public Optional<Side> side = Optional.empty();
+
   public final List<Hole> holes = new ArrayList<>();
 
   /** Prints in millimetres and litres, and reads lengths in millimetres. */
@@ -135,6 +141,17 @@ public final class FillJob {
     return this;
   }
 
+  private Supports supports(Supports plain) {
+    return new Supports(
+        plain.hole(),
+        plain.depth(),
+        plain.gravel(),
+        plain.top(),
+        plain.tube(),
+        plain.steel(),
+        side.or(plain::side));
+  }
+
   /** The checked job. */
   public Job job() {
     Job plain = dig.job();
@@ -145,7 +162,7 @@ public final class FillJob {
         plain.site(),
         plain.ground(),
         plain.layout(),
-        plain.supports(),
+        supports(plain.supports()),
         plain.piers(),
         plain.floor(),
         plain.wind(),

@@ -67,6 +67,9 @@ final class MadeFootings {
           .put("inside", written.length(inside))
           .put("from", chance.often(0.7) ? "ground" : "bottom");
     }
+    if (tubed && footing.at("/tube/from").asText().equals("bottom") && Math.round(hole) % 2 == 0) {
+      footing.put("side", "granular backfill");
+    }
     if (inside > 280 && chance.often(0.6)) {
       ObjectNode steel = footing.putObject("steel");
       steel.put("bars", chance.whole(3, 8));

@@ -195,6 +195,7 @@ final class MadeSite {
       if (chance.often(0.6)) {
         prices.put("readyMix", "165 " + currency).put("gravel", "48.5").put("gravelBag", "5");
         prices.put("peg", "0.8").put("nail", "0.045");
+        prices.put("cement", "14.2").put("sand", "0.021").put("stone", "0.0195");
       }
     }
   }

@@ -8,15 +8,27 @@ import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
 import pegbook.published.Citation;
 
-/**
- * What the order weighs and how often one drives, in the units that the packet prints. Small things
- * weigh nothing here.
- */
+/** What the order weighs and how often one drives, in the units that the packet prints. */
 final class BuyingListFormulas {
   /** Loose, dry gravel: 100 lb to the cubic foot, 1600 kg to the cubic metre; common practice. */
   private static final double GRAVEL_POUNDS = 100;
 
   private static final double GRAVEL_KILOGRAMS = 1600;
+
+  /**
+   * Softwood, bought wet or treated, by its nominal size, which is more than it measures: 35 lb to
+   * the cubic foot, 560 kg to the cubic metre; plywood 3 lb to the square foot for each inch, 580
+   * kg to the cubic metre. Common practice, as are stakes 1 1/2 in square and light posts.
+   */
+  private static final double TIMBER_POUNDS = 35;
+
+  private static final double TIMBER_KILOGRAMS = 560;
+  private static final double PLYWOOD_POUNDS = 36;
+  private static final double PLYWOOD_KILOGRAMS = 580;
+  private static final double STAKE_POUNDS = 1;
+  private static final double STAKE_KILOGRAMS = 0.5;
+  private static final double POST_POUNDS = 5;
+  private static final double POST_KILOGRAMS = 2.3;
 
   /** Nominal weights of ASTM A615: 3.4 lb/ft for each square inch; 7850 kg/m³. */
   private static final double STEEL_POUNDS = 3.4;
@@ -73,6 +85,70 @@ final class BuyingListFormulas {
         Citation.COMMON_PRACTICE,
         "",
         x -> x[0] * x[1] * (imperial ? GRAVEL_POUNDS : GRAVEL_KILOGRAMS / 1000));
+  }
+
+  /** Mass of what is ordered by weight. */
+  Formula byWeight() {
+    return new Formula(
+        "buying-list.by-weight",
+        "m = w",
+        List.of(mass("w", "ordered-by-weight")),
+        mass,
+        Citation.GEOMETRY,
+        "",
+        x -> x[0]);
+  }
+
+  /** Mass of boards and battens: how many, length, width, thickness, both nominal. */
+  Formula timber() {
+    return wood(
+        "buying-list.timber-mass", imperial ? TIMBER_POUNDS : TIMBER_KILOGRAMS, "nominal-width");
+  }
+
+  /** Mass of sheets of plywood: how many, length, width, thickness. */
+  Formula plywood() {
+    return wood(
+        "buying-list.plywood-mass", imperial ? PLYWOOD_POUNDS : PLYWOOD_KILOGRAMS, "sheet-width");
+  }
+
+  private Formula wood(String id, double density, String width) {
+    double smalls = imperial ? 1728 : 1e9;
+    String rate = Long.toString(Math.round(density));
+    Unit small = imperial ? Unit.INCH : Unit.MILLIMETRE;
+    return new Formula(
+        id,
+        "m = n · L · b · t / " + (imperial ? "1728" : "10⁹") + " · " + rate,
+        List.of(
+            count(),
+            new Symbol("L", "wood-as-sold", small),
+            new Symbol("b", width, small),
+            new Symbol("t", "wood-thickness", small)),
+        mass,
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] * x[1] * x[2] * x[3] / smalls * density);
+  }
+
+  /** Mass of stakes: how many. */
+  Formula stakes() {
+    return each("buying-list.stakes-mass", imperial ? STAKE_POUNDS : STAKE_KILOGRAMS);
+  }
+
+  /** Mass of light posts of a fence: how many. */
+  Formula posts() {
+    return each("buying-list.posts-mass", imperial ? POST_POUNDS : POST_KILOGRAMS);
+  }
+
+  private Formula each(String id, double each) {
+    String rate = each == Math.rint(each) ? Long.toString((long) each) : Double.toString(each);
+    return new Formula(
+        id,
+        "m = n · " + rate,
+        List.of(count()),
+        mass,
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] * each);
   }
 
   /** Mass of bars: how many, length of one, diameter. */

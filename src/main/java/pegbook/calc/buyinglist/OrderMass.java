@@ -2,6 +2,7 @@ package pegbook.calc.buyinglist;
 
 import java.util.Optional;
 import pegbook.figures.Argument;
+import pegbook.figures.Formula;
 import pegbook.figures.Need;
 import pegbook.figures.Working;
 import pegbook.measure.Count;
@@ -20,7 +21,7 @@ import pegbook.published.Bars;
  * @param piece mass of one piece, where it comes in pieces
  */
 record OrderMass(Working working, Optional<Mass> piece) {
-  /** The mass of a line's order; none where its things are too light to count. */
+  /** The mass of a line's order; none where nobody knows what its things weigh. */
   static Optional<OrderMass> of(String line, Need need, UnitSystem units) {
     BuyingListFormulas formulas = new BuyingListFormulas(units);
     Count count = new Count(need.order());
@@ -28,10 +29,15 @@ record OrderMass(Working working, Optional<Mass> piece) {
       case CONCRETE_BAGS, CEMENT_BAGS ->
           quantity(need, "bag", Mass.class)
               .map(bag -> pieces(need, Working.of(formulas.pieces(), line, count, bag)));
-      case GRAVEL_BAGS ->
+      case MIX_SAND, MIX_STONE -> {
+        Mass ordered = new Mass(need.unit().toSi(need.order()));
+        yield Optional.of(
+            new OrderMass(Working.of(formulas.byWeight(), line, ordered), Optional.empty()));
+      }
+      case GRAVEL_BAGS, SIDE_GRAVEL_BAGS ->
           quantity(need, "bag", Volume.class)
               .map(bag -> pieces(need, Working.of(formulas.gravelBags(), line, count, bag)));
-      case GRAVEL -> {
+      case GRAVEL, SIDE_GRAVEL -> {
         Volume volume = new Volume(need.unit().toSi(need.order()));
         Working working = Working.of(formulas.gravel(), line, volume);
         yield Optional.of(new OrderMass(working, Optional.empty()));
@@ -46,8 +52,30 @@ record OrderMass(Working working, Optional<Mass> piece) {
                     need,
                     Working.of(formulas.bars(), line, count, stock.get(), bar.get().diameter())));
       }
+      case FORM_BOARDS, FORM_HANGERS, FORM_BRACES ->
+          wood(line, need, formulas.timber(), "stock", "wide");
+      case HOLE_COVERS, HOLE_COVERS_WIDE -> wood(line, need, formulas.plywood(), "length", "width");
+      case GROUND_STAKES, FENCE_POSTS -> {
+        Formula formula =
+            Goods.of(need) == Goods.FENCE_POSTS ? formulas.posts() : formulas.stakes();
+        yield Optional.of(pieces(need, Working.of(formula, line, count)));
+      }
       default -> Optional.empty();
     };
+  }
+
+  /** Boards, battens or sheets: as many as are ordered, of three sizes. */
+  private static Optional<OrderMass> wood(
+      String line, Need need, Formula formula, String length, String width) {
+    Optional<Length> thick = Goods.length(need, "thick");
+    Optional<Length> wide = Goods.length(need, width);
+    Optional<Length> along = Goods.length(need, length);
+    if (thick.isEmpty() || wide.isEmpty() || along.isEmpty()) {
+      return Optional.empty();
+    }
+    Count count = new Count(need.order());
+    return Optional.of(
+        pieces(need, Working.of(formula, line, count, along.get(), wide.get(), thick.get())));
   }
 
   private static OrderMass pieces(Need need, Working working) {

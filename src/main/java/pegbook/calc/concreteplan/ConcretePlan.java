@@ -56,6 +56,7 @@ public record ConcretePlan(
    * @param above concrete above the ground, as drawn
    * @param poured concrete to mix, with what a dug hole takes more and what is spilt
    * @param backfill soil to tamp in round a tube that stands on the bottom
+   * @param sideGravel clean gravel to fill in round it instead, loose, against the grip of frost
    * @param bags whole bags to open
    * @param batches turns of the mixer or the tub, in whole bags; none from a truck
    * @param mass of the concrete as drawn
@@ -70,6 +71,7 @@ public record ConcretePlan(
       Volume above,
       Volume poured,
       Optional<Volume> backfill,
+      Optional<Volume> sideGravel,
       int bags,
       int batches,
       Mass mass,
@@ -94,6 +96,7 @@ public record ConcretePlan(
    * @param gravelLoose gravel, loose
    * @param gravelOrder the same set up to what is ordered
    * @param backfill soil tamped in round tubes
+   * @param sideGravel gravel filled in round tubes, loose
    * @param mass of the concrete as drawn
    */
   public record Totals(
@@ -105,6 +108,7 @@ public record ConcretePlan(
       Volume gravelLoose,
       Volume gravelOrder,
       Volume backfill,
+      Volume sideGravel,
       Mass mass) {}
 
   /**

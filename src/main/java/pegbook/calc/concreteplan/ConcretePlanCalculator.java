@@ -12,6 +12,7 @@ import pegbook.calc.concreteplan.ConcretePlan.WaterRange;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.Hole;
 import pegbook.figures.MarkKind;
+import pegbook.figures.MarkRuns;
 import pegbook.figures.Need;
 import pegbook.figures.Working;
 import pegbook.job.Concrete;
@@ -29,8 +30,8 @@ import pegbook.published.ConcreteBag;
  * alternative, and the time of each pour.
  *
  * <p>A tube from the ground up leaves the hole below it to be filled with concrete; a tube from the
- * bottom is concrete all the way, with soil tamped in round it, and then only the tube's area
- * stands on the bottom. The thickness of the tube's wall is left out. Whole bags are opened at
+ * bottom is concrete all the way, with soil or gravel tamped in round it, and then only the tube's
+ * area stands on the bottom. The thickness of the tube's wall is left out. Whole bags are opened at
  * every hole, and their sum is the order: an opened bag does not keep.
  */
 public final class ConcretePlanCalculator {
@@ -46,17 +47,19 @@ public final class ConcretePlanCalculator {
     List<Working> workings = new ArrayList<>();
     Mix mix = mix(job, workings);
     List<Fill> fills = new ArrayList<>();
-    for (AlikeHoles alike : AlikeHoles.of(holes)) {
+    for (AlikeHoles alike : AlikeHoles.of(holes, hole -> job.side(hole.mark()))) {
       Filling filling = new Filling(job, mix, alike);
       fills.addAll(filling.fills());
       workings.addAll(filling.workings());
     }
     List<String> marks = holes.stream().map(Hole::mark).toList();
     fills.sort(Comparator.comparing(fill -> marks.indexOf(fill.mark())));
-    Optional<GravelOrder> gravel = gravel(job, fills);
+    Optional<GravelOrder> gravel = gravel(job, "gravel", "", fills, Fill::gravelLoose);
+    Optional<GravelOrder> sideGravel = sideGravel(job, fills);
     Totals totals = totals(job, fills, gravel, workings);
     gravel.ifPresent(order -> workings.add(order.working()));
-    List<Need> needs = new ConcretePlanNeeds(job, holes, workings).of(totals, gravel);
+    sideGravel.ifPresent(order -> workings.add(order.working()));
+    List<Need> needs = new ConcretePlanNeeds(job, holes, workings).of(totals, gravel, sideGravel);
     List<String> pourOrder = pourOrder(holes);
     return new ConcretePlan(
         fills,
@@ -116,10 +119,22 @@ public final class ConcretePlanCalculator {
     };
   }
 
-  private static Optional<GravelOrder> gravel(Job job, List<Fill> fills) {
-    Volume loose = sum(fills, Fill::gravelLoose);
+  private static Optional<GravelOrder> sideGravel(Job job, List<Fill> fills) {
+    List<String> marks =
+        fills.stream().filter(fill -> fill.sideGravel().isPresent()).map(Fill::mark).toList();
+    return gravel(
+        job,
+        "side-gravel",
+        MarkRuns.brief(marks),
+        fills,
+        fill -> fill.sideGravel().orElse(Volume.ZERO));
+  }
+
+  private static Optional<GravelOrder> gravel(
+      Job job, String id, String subject, List<Fill> fills, Function<Fill, Volume> what) {
+    Volume loose = sum(fills, what);
     return loose.isMoreThan(Volume.ZERO)
-        ? Optional.of(GravelOrder.of(job, loose))
+        ? Optional.of(GravelOrder.of(job, id, subject, loose))
         : Optional.empty();
   }
 
@@ -142,6 +157,7 @@ public final class ConcretePlanCalculator {
         sum(fills, Fill::gravelLoose),
         gravel.map(GravelOrder::volume).orElse(Volume.ZERO),
         sum(fills, fill -> fill.backfill().orElse(Volume.ZERO)),
+        sum(fills, fill -> fill.sideGravel().orElse(Volume.ZERO)),
         fills.stream().map(Fill::mass).reduce(Mass.ZERO, Mass::plus));
   }
 

@@ -23,6 +23,9 @@ final class ConcretePlanFormulas {
   private static final Citation GRAVEL =
       new Citation("estimating-construction", "Example 9-3, sand and gravel");
 
+  /** Laps and edges folded in: common practice. */
+  private static final double FLEECE = 1.3;
+
   private final boolean imperial;
   private final Unit small;
   private final Unit volume;
@@ -142,6 +145,37 @@ final class ConcretePlanFormulas {
         Citation.GEOMETRY,
         "",
         x -> Math.PI / 4 * (x[0] * x[0] * (1 + x[1] / 100) - x[2] * x[2]) * x[3] / smallInVolume);
+  }
+
+  /** Loose gravel filled in round a tube and tamped: hole, over-break, tube, depth. */
+  Formula sideGravel() {
+    return new Formula(
+        "concrete-plan.side-gravel",
+        "Vs = π / 4 · (D² · (1 + k) − d²) · h / " + smallInVolumeText + " · 1.15 / 0.95",
+        List.of(hole(), percent("k", "over-break"), diameter(), length("h", "depth-of-concrete")),
+        volume("Vs", "side-gravel-loose"),
+        GRAVEL,
+        "",
+        x ->
+            Math.PI
+                / 4
+                * (x[0] * x[0] * (1 + x[1] / 100) - x[2] * x[2])
+                * x[3]
+                / smallInVolume
+                * SWELL
+                / SHRINK);
+  }
+
+  /** Fleece that wraps that gravel: holes, their diameter, depth. */
+  Formula fleece() {
+    return new Formula(
+        "concrete-plan.fleece",
+        "F = n · π · D · h · 1.3 / " + (imperial ? "144" : "10⁶"),
+        List.of(number("n", "holes-in-gravel"), hole(), length("h", "depth-of-concrete")),
+        new Symbol("F", "fleece", imperial ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] * Math.PI * x[1] * x[2] * FLEECE / (imperial ? 144 : 1e6));
   }
 
   /** Loose gravel for a layer tamped to its thickness: hole, thickness, over-break. */

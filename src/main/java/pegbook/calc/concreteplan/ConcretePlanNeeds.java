@@ -38,13 +38,15 @@ final class ConcretePlanNeeds {
     this.formulas = new ConcretePlanFormulas(job.heading().units());
   }
 
-  List<Need> of(Totals totals, Optional<GravelOrder> gravel) {
+  List<Need> of(Totals totals, Optional<GravelOrder> gravel, Optional<GravelOrder> sideGravel) {
     List<Need> needs = new ArrayList<>();
     boolean bagged = job.concrete().ownMix().isEmpty();
     if (bagged && job.concrete().mixing() != Mixing.READY_MIX) {
       needs.add(bags(totals));
     }
     gravel.ifPresent(order -> needs.add(order.need()));
+    sideGravel.ifPresent(order -> needs.add(order.need()));
+    sideGravel.ifPresent(order -> needs.add(fleece()));
     for (AlikeHoles alike : AlikeHoles.of(holes)) {
       alike
           .first()
@@ -61,6 +63,34 @@ final class ConcretePlanNeeds {
     words.put("strength", Argument.of(job.concrete().strength()));
     return new Need(
         "concrete-bags", words, totals.bags(), totals.bags(), Unit.NONE, Optional.empty());
+  }
+
+  /** Fleece round the gravel of all tubes, in whole square feet or metres. */
+  private Need fleece() {
+    double area = 0;
+    for (AlikeHoles alike : AlikeHoles.of(inGravel())) {
+      Hole hole = alike.first();
+      Working working =
+          Working.of(
+              formulas.fleece(),
+              alike.subject(),
+              new Count(alike.count()),
+              hole.diameter(),
+              hole.depth());
+      workings.add(working);
+      area += working.result();
+    }
+    return new Need(
+        "side-fleece",
+        Map.of(),
+        area,
+        Rounding.UP.steps(area, 1),
+        formulas.fleece().result().unit(),
+        Optional.empty());
+  }
+
+  private List<Hole> inGravel() {
+    return holes.stream().filter(hole -> Filling.isInGravel(job, hole)).toList();
   }
 
   /** Form tubes as they are sold, each cut to the pieces that it holds. */

@@ -12,6 +12,7 @@ import pegbook.figures.Hole;
 import pegbook.figures.Working;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Job;
+import pegbook.job.Side;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Quantity;
@@ -59,6 +60,7 @@ final class Filling {
             above,
             poured,
             backfill(hole),
+            sideGravel(hole),
             bags,
             batches(bags, poured),
             work(formulas.mass(), below.plus(above)).asMass(),
@@ -83,6 +85,7 @@ final class Filling {
         fill.above(),
         fill.poured(),
         fill.backfill(),
+        fill.sideGravel(),
         fill.bags(),
         fill.batches(),
         fill.mass(),
@@ -113,17 +116,31 @@ final class Filling {
     return work(formulas.gravel(), hole.diameter(), hole.gravel(), mix.overBreak()).asVolume();
   }
 
+  /** Soil round a tube; none where gravel keeps the frost off. */
   private Optional<Volume> backfill(Hole hole) {
+    return isInGravel() ? Optional.empty() : round(hole, formulas.backfill());
+  }
+
+  private Optional<Volume> sideGravel(Hole hole) {
+    return isInGravel() ? round(hole, formulas.sideGravel()) : Optional.empty();
+  }
+
+  private boolean isInGravel() {
+    return isInGravel(job, alike.first());
+  }
+
+  /** Whether gravel goes round the tube, and not soil. */
+  static boolean isInGravel(Job job, Hole hole) {
+    return job.side(hole.mark()).equals(Optional.of(Side.GRANULAR_BACKFILL));
+  }
+
+  /** What is filled in round a tube that stands on the bottom. */
+  private Optional<Volume> round(Hole hole, Formula formula) {
     return hole.tubeFromBottom()
         .filter(tube -> tube.inside().isLessThan(hole.diameter()))
         .map(
             tube ->
-                work(
-                        formulas.backfill(),
-                        hole.diameter(),
-                        mix.overBreak(),
-                        tube.inside(),
-                        hole.depth())
+                work(formula, hole.diameter(), mix.overBreak(), tube.inside(), hole.depth())
                     .asVolume());
   }
 

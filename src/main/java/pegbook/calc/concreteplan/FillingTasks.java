@@ -24,7 +24,7 @@ final class FillingTasks {
 
   private static final Duration ROUND_THE_POUR_MOST = Duration.ofMinutes(40);
 
-  /** Person-hours to tamp in a cubic metre of soil round a tube. */
+  /** Person-hours to tamp in a cubic metre of soil or gravel round a tube. */
   private static final double BACKFILL_LEAST_HOURS = 1;
 
   private static final double BACKFILL_MOST_HOURS = 2;
@@ -49,7 +49,7 @@ final class FillingTasks {
   }
 
   private static Task pour(Job job, Fill fill) {
-    double backfill = fill.backfill().orElse(Volume.ZERO).cubicMetres();
+    double backfill = fill.backfill().or(fill::sideGravel).orElse(Volume.ZERO).cubicMetres();
     return new Task(
         Task.Kind.POUR,
         Optional.of(fill.mark()),

@@ -22,30 +22,36 @@ import pegbook.measure.Volume;
 record GravelOrder(Working working, Need need, Volume volume) {
   private static final double HEAP_STEP = 0.25;
 
-  /** The order for some loose gravel. */
-  static GravelOrder of(Job job, Volume loose) {
+  /**
+   * The order for some loose gravel.
+   *
+   * @param id of the need: "gravel" under the concrete, "side-gravel" round tubes
+   * @param subject whose gravel it is; empty: that of all holes
+   */
+  static GravelOrder of(Job job, String id, String subject, Volume loose) {
     UnitSystem units = job.heading().units();
     ConcretePlanFormulas formulas = new ConcretePlanFormulas(units);
-    Working heap = Working.of(formulas.gravelHeap(), "", loose);
+    Working heap = Working.of(formulas.gravelHeap(), subject, loose);
     long quarters = Rounding.UP.steps(heap.result(), HEAP_STEP);
     return quarters > 1
-        ? heap(heap, quarters * HEAP_STEP)
+        ? heap(id, heap, quarters * HEAP_STEP)
         : bags(
-            Working.of(formulas.gravelBags(), "", loose, job.shop().gravelBag()),
+            id,
+            Working.of(formulas.gravelBags(), subject, loose, job.shop().gravelBag()),
             job.shop().gravelBag());
   }
 
-  private static GravelOrder heap(Working working, double order) {
+  private static GravelOrder heap(String id, Working working, double order) {
     Unit unit = working.formula().result().unit();
-    Need need = new Need("gravel", Map.of(), working.result(), order, unit, Optional.empty());
+    Need need = new Need(id, Map.of(), working.result(), order, unit, Optional.empty());
     return new GravelOrder(working, need, new Volume(unit.toSi(order)));
   }
 
-  private static GravelOrder bags(Working working, Volume bag) {
+  private static GravelOrder bags(String id, Working working, Volume bag) {
     long bags = Rounding.UP.steps(working.result(), 1);
     Need need =
         new Need(
-            "gravel-bags",
+            id + "-bags",
             Map.of("bag", Argument.of(bag)),
             working.result(),
             bags,

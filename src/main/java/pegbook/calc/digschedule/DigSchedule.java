@@ -48,6 +48,7 @@ public record DigSchedule(
    * @param loose volume of the same soil once dug
    * @param cartLoads whole cart loads
    * @param mass mass of the soil, dry
+   * @param kept of the loose soil, what is tamped in again round a tube
    * @param tools which tool for which stretch, from the top down
    */
   public record Row(
@@ -57,6 +58,7 @@ public record DigSchedule(
       Volume loose,
       long cartLoads,
       Mass mass,
+      Volume kept,
       List<ToolStep> tools) {
     public Row {
       tools = List.copyOf(tools);
@@ -67,8 +69,14 @@ public record DigSchedule(
    * All holes together.
    *
    * @param cartLoads with carts filled up from hole to hole: not more than the sum of the rows
+   * @param kept of the loose soil, what is tamped in again round tubes
    */
-  public record Totals(Volume bank, Volume loose, long cartLoads, Mass mass) {}
+  public record Totals(Volume bank, Volume loose, long cartLoads, Mass mass, Volume kept) {
+    /** Loose soil that is left over, to spread or to carry away. */
+    public Volume left() {
+      return loose.minus(kept);
+    }
+  }
 
   /** The row of a mark; for a mark without a hole: {@link IllegalArgumentException}. */
   public Row row(String mark) {

@@ -52,7 +52,7 @@ public final class DigScheduleCalculator {
 
   private static List<Row> rows(Job job, DugSoil soil, List<Hole> holes, List<Working> workings) {
     List<Row> unordered = new ArrayList<>();
-    for (AlikeHoles alike : AlikeHoles.of(holes)) {
+    for (AlikeHoles alike : AlikeHoles.of(holes, hole -> job.side(hole.mark()))) {
       Effort effort = Effort.of(job, soil, alike);
       workings.addAll(effort.workings());
       alike.holes().forEach(hole -> unordered.add(effort.row(hole)));
@@ -71,6 +71,7 @@ public final class DigScheduleCalculator {
               row.loose(),
               row.cartLoads(),
               row.mass(),
+              row.kept(),
               row.tools()));
     }
     return rows;
@@ -93,7 +94,8 @@ public final class DigScheduleCalculator {
         bank,
         loose,
         Math.round(loads.result()),
-        rows.stream().map(Row::mass).reduce(Mass.ZERO, Mass::plus));
+        rows.stream().map(Row::mass).reduce(Mass.ZERO, Mass::plus),
+        rows.stream().map(Row::kept).reduce(Volume.ZERO, Volume::plus));
   }
 
   private static List<DigWork> digging(Job job, List<Row> rows, List<HeapSpot> spots) {

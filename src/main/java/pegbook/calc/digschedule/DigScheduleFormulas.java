@@ -57,6 +57,22 @@ record DigScheduleFormulas(
         n -> n[0] * (1 + n[1] / 100));
   }
 
+  /** Soil that is kept, loose, to tamp in round a tube: as much as it had room in the ground. */
+  Formula keptVolume(Citation swell) {
+    return new Formula(
+        "dig-schedule.kept-volume",
+        "K = π · (D² − d²) / 4 · h / " + roomText + " · (1 + w / 100)",
+        List.of(
+            new Symbol("D", "hole-diameter", small),
+            new Symbol("d", "tube-in-hole", small),
+            new Symbol("h", "depth-of-tube", small),
+            new Symbol("w", "swell", Unit.PERCENT)),
+        new Symbol("K", "kept-volume", room),
+        swell,
+        "",
+        n -> Math.PI * (n[0] * n[0] - n[1] * n[1]) / 4 * n[2] / perRoom * (1 + n[3] / 100));
+  }
+
   /** Whole cart loads. */
   Formula cartLoads() {
     return loads("dig-schedule.cart-loads", "loose-volume");

@@ -2,20 +2,24 @@ package pegbook.calc.digschedule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pegbook.calc.digschedule.DigSchedule.Row;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.Hole;
 import pegbook.figures.ToolStep;
 import pegbook.figures.Working;
 import pegbook.job.Job;
+import pegbook.job.Side;
+import pegbook.measure.Volume;
 
 /**
  * What one of several holes that are alike takes: its soil and its tools.
  *
  * @param tools which tool for which stretch
- * @param workings bank volume, loose volume, cart loads, mass
+ * @param workings bank volume, loose volume, cart loads, mass; then what is kept, where it is
+ * @param kept soil that goes back round a tube, where any does
  */
-record Effort(List<ToolStep> tools, List<Working> workings) {
+record Effort(List<ToolStep> tools, List<Working> workings, Optional<Working> kept) {
   static Effort of(Job job, DugSoil soil, AlikeHoles alike) {
     Hole hole = alike.first();
     String subject = alike.subject();
@@ -32,7 +36,25 @@ record Effort(List<ToolStep> tools, List<Working> workings) {
     workings.add(
         Working.of(
             formulas.spoilMass(soil.weight().citation()), subject, bank.asVolume(), soil.bank()));
-    return new Effort(tools, workings);
+    Optional<Working> kept =
+        hole.tubeFromBottom()
+            .filter(tube -> tube.inside().isLessThan(hole.diameter()))
+            .filter(tube -> !isInGravel(job, hole))
+            .map(
+                tube ->
+                    Working.of(
+                        formulas.keptVolume(soil.swellSource()),
+                        subject,
+                        hole.diameter(),
+                        tube.inside(),
+                        hole.depth(),
+                        soil.swell()));
+    kept.ifPresent(workings::add);
+    return new Effort(tools, workings, kept);
+  }
+
+  private static boolean isInGravel(Job job, Hole hole) {
+    return job.side(hole.mark()).equals(Optional.of(Side.GRANULAR_BACKFILL));
   }
 
   /** The row of one of the holes, its order still open. */
@@ -44,6 +66,7 @@ record Effort(List<ToolStep> tools, List<Working> workings) {
         workings.get(1).asVolume(),
         Math.round(workings.get(2).result()),
         workings.get(3).asMass(),
+        kept.map(Working::asVolume).orElse(Volume.ZERO),
         tools);
   }
 }

@@ -117,7 +117,7 @@ public final class FrostGripCalculator {
   }
 
   private Optional<Side> side(Hole hole) {
-    return hole.kind() == MarkKind.SUPPORT ? job.supports().side() : pier(hole).flatMap(Pier::side);
+    return job.side(hole.mark());
   }
 
   /** What is always there: dead load, or the instrument. */

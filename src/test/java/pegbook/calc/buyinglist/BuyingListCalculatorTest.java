@@ -171,6 +171,79 @@ class BuyingListCalculatorTest {
     assertThat(line.mass().orElseThrow().pounds() / 60).isEqualTo(poundsPerFoot, offset(0.0005));
   }
 
+  /**
+   * Masses worked out by hand: 300 lb of sand; four boards 2 by 6 in of 8 ft at 35 lb/ft³; two
+   * sheets 3/4 in of 4 by 8 ft at 3 lb/ft² for each inch; 10 stakes; 6 posts. Nobody knows tubes.
+   */
+  @Test
+  void sandTimberAndPlywoodCountForTheTrips() {
+    Need sand = new Need("mix-sand", Map.of(), 260, 300, Unit.POUND, Optional.empty());
+    Need stone = new Need("mix-stone", Map.of(), 410, 500, Unit.POUND, Optional.empty());
+    BuyingList list =
+        BuyingListCalculator.calculate(
+            job(Optional.of(Mass.ofPounds(500)), Optional.empty()),
+            List.of(
+                sand,
+                stone,
+                pieces(
+                    "form-boards",
+                    4,
+                    4,
+                    "thick",
+                    Argument.of(Length.ofInches(2)),
+                    "wide",
+                    Argument.of(Length.ofInches(6)),
+                    "stock",
+                    Argument.of(Length.ofFeet(8))),
+                pieces(
+                    "hole-covers",
+                    2,
+                    2,
+                    "thick",
+                    Argument.of(Length.ofInches(0.75)),
+                    "width",
+                    Argument.of(Length.ofFeet(4)),
+                    "length",
+                    Argument.of(Length.ofFeet(8))),
+                pieces("ground-stakes", 10, 10),
+                pieces("fence-posts", 6, 6),
+                pieces("form-tube", 1, 1, "inside", Argument.of(Length.ofInches(12)))),
+            DAYS);
+    Map<String, Double> masses = new LinkedHashMap<>();
+    list.lines()
+        .forEach(
+            line -> masses.put(line.need().id(), line.mass().map(Mass::pounds).orElse(Double.NaN)));
+    assertThat(masses.get("mix-sand")).isEqualTo(300, offset(1e-6));
+    assertThat(masses.get("form-boards")).isEqualTo(4 * 8 * (2.0 / 12) * 0.5 * 35, offset(1e-6));
+    assertThat(masses.get("hole-covers")).isEqualTo(2 * 32 * 0.75 * 3, offset(1e-6));
+    assertThat(masses.get("ground-stakes")).isEqualTo(10, offset(1e-6));
+    assertThat(masses.get("fence-posts")).isEqualTo(30, offset(1e-6));
+    assertThat(masses.get("form-tube")).isNaN();
+    double all = 300 + 500 + 4 * 8 * (2.0 / 12) * 0.5 * 35 + 144 + 10 + 30;
+    assertThat(list.groups().get(0).mass().orElseThrow().pounds()).isEqualTo(all, offset(1e-6));
+    assertThat(list.groups().get(0).trips())
+        .as("sheets of 72 lb, six to a trip")
+        .hasValue((int) Math.ceil(all / 432));
+  }
+
+  /** Sand is priced by what its order counts. */
+  @Test
+  void sandAndStoneHavePrices() {
+    TreeMap<Item, Money> items = new TreeMap<>();
+    items.put(Item.SAND, usd("0.021"));
+    items.put(Item.STONE, usd("0.0195"));
+    BuyingList list =
+        BuyingListCalculator.calculate(
+            job(Optional.empty(), Optional.of(new Prices("USD", items, List.of()))),
+            List.of(
+                new Need("mix-sand", Map.of(), 1260, 1300, Unit.POUND, Optional.empty()),
+                new Need("mix-stone", Map.of(), 1410, 1500, Unit.POUND, Optional.empty())),
+            DAYS);
+    assertThat(list.lines())
+        .extracting(line -> line.sum().orElseThrow().amount().toPlainString())
+        .containsExactly("27.30", "29.25");
+  }
+
   /** 125 bags of 80 lb are 10 000 lb; 12 bags make a trip of 1000 lb, so 11 trips. */
   @Test
   void tripsAreInWholeBags() {

@@ -24,6 +24,7 @@ import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Digging;
+import pegbook.job.Side;
 import pegbook.job.Tube;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
@@ -168,6 +169,35 @@ class ConcretePlanCalculatorTest {
     assertThat(fill.poured().cubicFeet())
         .as("no over-break inside a form")
         .isEqualTo(fill.drawn().cubicFeet() * 1.10, offset(1e-9));
+  }
+
+  /**
+   * Gravel instead of soil: the ring of a ragged hole, loose over tamped as the textbook's Example
+   * 9-3 has it for sand and gravel, 1.15 over 0.95; no soil goes back.
+   */
+  @Test
+  void gravelGoesRoundATubeInsteadOfSoilAndIsBought() {
+    FillJob of = new FillJob();
+    of.side = Optional.of(Side.GRANULAR_BACKFILL);
+    of.with(of.tube(of.hole("S1", 18, 48, 4, 6), 12, Tube.From.BOTTOM));
+    of.with(of.tube(of.hole("S2", 18, 48, 4, 6), 12, Tube.From.BOTTOM));
+    ConcretePlan plan = plan(of);
+    double ring = Math.PI / 4 * (18 * 18 * 1.05 - 12 * 12) * 48 / 1728;
+    assertThat(plan.fill("S1").backfill()).isEmpty();
+    assertThat(plan.fill("S1").sideGravel().orElseThrow().cubicFeet())
+        .isEqualTo(ring * 1.15 / 0.95, offset(1e-9));
+    assertThat(plan.totals().backfill().cubicFeet()).isZero();
+    assertThat(plan.totals().sideGravel().cubicFeet())
+        .isEqualTo(2 * ring * 1.15 / 0.95, offset(1e-9));
+    assertThat(plan.needs())
+        .extracting(Need::id)
+        .containsExactly("concrete-bags", "gravel-bags", "side-gravel", "side-fleece", "form-tube");
+    Need gravel = plan.needs().get(2);
+    assertThat(gravel.order()).isEqualTo(Math.ceil(gravel.amount() * 4) / 4);
+    assertThat(gravel.amount()).isEqualTo(plan.totals().sideGravel().cubicYards(), offset(1e-9));
+    assertThat(plan.needs().get(3).amount())
+        .as("round the hole, a third more")
+        .isEqualTo(2 * Math.PI * 18 * 48 / 144 * 1.3, offset(1e-9));
   }
 
   // Decisions
