@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
+import java.util.OptionalInt;
 import pegbook.packet.Packet;
 import pegbook.sheet.CalendarEntries;
 import pegbook.sheet.CalendarEntries.Entry;
@@ -11,16 +12,15 @@ import pegbook.sheet.Writing;
 
 /**
  * The plan for a calendar of one's own: {@code calendar.ics} (RFC 5545, UTF-8). Every entry is a
- * whole day without a time zone. Its stamp is the packet's day of issue and its name comes from the
- * job file, so that the same job gives the same bytes.
+ * whole day without a time zone. Its stamp is the packet's day of issue, its name the job file's
+ * with the key of what is done, and its sequence the packet's revision, so that the next revision
+ * moves what stands in a calendar instead of standing beside it.
  */
 public final class CalendarIcs {
   /** RFC 5545, 3.1: a line longer than this is folded. */
   private static final int MOST_OCTETS = 75;
 
   private static final DateTimeFormatter BASIC = DateTimeFormatter.BASIC_ISO_DATE;
-
-  private static final int HASH_DIGITS = 16;
 
   private final StringBuilder text = new StringBuilder();
 
@@ -40,13 +40,15 @@ public final class CalendarIcs {
   private void write(Packet packet, CalendarEntries entries) {
     LocalDate stamp =
         packet.job().heading().issued().orElseGet(() -> entries.entries().get(0).date());
+    OptionalInt sequence = RevisionSequence.of(packet.job().heading().revision());
     line("BEGIN:VCALENDAR");
     line("VERSION:2.0");
     line("PRODID:-//Pegbook//Build packet//EN");
     line("CALSCALE:GREGORIAN");
     for (Entry entry : entries.entries()) {
       line("BEGIN:VEVENT");
-      line("UID:" + entry.id() + "." + packet.jobHash().substring(0, HASH_DIGITS) + "@pegbook");
+      line("UID:" + escaped(entry.id() + "." + packet.job().name()) + "@pegbook");
+      sequence.ifPresent(number -> line("SEQUENCE:" + number));
       line("DTSTAMP:" + BASIC.format(stamp) + "T000000Z");
       line("DTSTART;VALUE=DATE:" + BASIC.format(entry.date()));
       line("DTEND;VALUE=DATE:" + BASIC.format(entry.date().plusDays(1)));

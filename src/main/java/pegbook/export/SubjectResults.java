@@ -37,6 +37,9 @@ final class SubjectResults {
     json.object("digging", content -> digging(content, packet));
     json.object("footingLoads", content -> FootingResults.loads(content, packet.footingLoads()));
     json.object("bearing", content -> FootingResults.bearing(content, packet.bearing()));
+    if (!packet.asDug().rows().isEmpty()) {
+      json.object("asDug", content -> AsDugResults.write(content, packet));
+    }
     json.object("frostDepth", content -> FrostResults.depth(content, packet.frostDepth()));
     json.object("frostGrip", content -> FrostResults.grip(content, packet.frostGrip()));
     if (!packet.pierStiffness().piers().isEmpty()) {

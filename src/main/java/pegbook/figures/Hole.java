@@ -61,6 +61,23 @@ public record Hole(
     return depth.plus(gravel);
   }
 
+  /** The same hole with the place, width, depth and gravel that were found or follow from it. */
+  public Hole asDug(Point found, Length width, Length underside, Length layer) {
+    return new Hole(
+        mark,
+        kind,
+        found,
+        width,
+        underside,
+        layer,
+        top,
+        rule,
+        tube,
+        steel,
+        level,
+        datumToUnderside.map(line -> line.plus(underside.minus(depth))));
+  }
+
   /** The tube, where it stands on the bottom and soil is filled in round it. */
   public Optional<Tube> tubeFromBottom() {
     return tube.filter(form -> form.from() == Tube.From.BOTTOM);

@@ -1,5 +1,6 @@
 package pegbook.job;
 
+import java.util.List;
 import java.util.Optional;
 import pegbook.measure.Angle;
 
@@ -16,6 +17,7 @@ import pegbook.measure.Angle;
  * @param permit what is known of the permit, in the owner's words
  * @param utilities the utility service's marking, once it is confirmed
  * @param heat the hottest hours of the work days, where given
+ * @param calls whom to call, and how
  */
 public record Place(
     String country,
@@ -27,7 +29,12 @@ public record Place(
     Optional<String> parcel,
     Optional<String> permit,
     Optional<UtilityMarking> utilities,
-    Optional<ExpectedHeat> heat) {
+    Optional<ExpectedHeat> heat,
+    List<Call> calls) {
+  public Place {
+    calls = List.copyOf(calls);
+  }
+
   /** True where the rules of the United States may be named by section. */
   public boolean isUnitedStates() {
     return country.equals("US");

@@ -76,6 +76,7 @@ final class PlaceKeys {
               PARCEL,
               PERMIT,
               UTILITIES,
+              CallKeys.CALLS,
               HEAT),
           fields -> place(fields));
 
@@ -92,6 +93,7 @@ final class PlaceKeys {
         fields.find(PARCEL),
         fields.find(PERMIT),
         fields.find(UTILITIES),
-        fields.find(HEAT));
+        fields.find(HEAT),
+        fields.find(CallKeys.CALLS).orElse(List.of()));
   }
 }

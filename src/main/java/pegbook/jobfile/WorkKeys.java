@@ -75,16 +75,15 @@ final class WorkKeys {
               languages -> new TreeSet<Language>(languages)));
   static final SectionValue<Crew> CREW =
       new SectionValue<>(
-          List.of(PEOPLE, HOURS_PER_DAY, START, WORK_DAYS, DAY_SHEETS),
+          List.of(PEOPLE, HOURS_PER_DAY, START, WORK_DAYS, DAY_SHEETS, LiftKeys.LIFTS),
           fields ->
               new Crew(
                   fields.get(PEOPLE),
                   fields.get(HOURS_PER_DAY),
                   fields.find(START),
                   fields.get(WORK_DAYS),
-                  fields
-                      .find(DAY_SHEETS)
-                      .orElseGet(() -> new TreeSet<>(List.of(Language.ENGLISH)))));
+                  fields.find(DAY_SHEETS).orElseGet(() -> new TreeSet<>(List.of(Language.ENGLISH))),
+                  fields.find(LiftKeys.LIFTS).orElse(List.of())));
 
   static final Key<Volume> CART =
       Key.orElse(

@@ -2,6 +2,8 @@ package pegbook.packet;
 
 import java.util.Comparator;
 import java.util.List;
+import pegbook.calc.asdug.AsDug;
+import pegbook.calc.asdug.DugChecks;
 import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.bearing.Bearing;
 import pegbook.calc.buyinglist.BuyingList;
@@ -53,6 +55,8 @@ import pegbook.job.Job;
  * @param depthTargets how deep each hole goes, and why
  * @param levels what a stick reads from the datum line
  * @param digSchedule in which order and with what the holes are dug, and where the soil lies
+ * @param asDug the holes as they were dug, and as they are filled
+ * @param dugChecks what holes off their marks, or of another width, are held against
  * @param footingLoads what the supports carry
  * @param bearing the footings against the ground
  * @param frostDepth how deep frost goes
@@ -87,6 +91,8 @@ public record Packet(
     DepthTargets depthTargets,
     Levels levels,
     DigSchedule digSchedule,
+    AsDug asDug,
+    DugChecks dugChecks,
     FootingLoads footingLoads,
     Bearing bearing,
     FrostDepth frostDepth,
@@ -122,6 +128,8 @@ public record Packet(
         depthTargets,
         levels,
         digSchedule,
+        asDug,
+        dugChecks,
         workEstimate,
         dayPlan,
         footingLoads,

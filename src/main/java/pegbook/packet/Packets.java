@@ -4,6 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import pegbook.calc.asdug.AsDug;
+import pegbook.calc.asdug.AsDugCalculator;
+import pegbook.calc.asdug.DugChecks;
+import pegbook.calc.asdug.DugChecksCalculator;
 import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.asmarked.AsMarkedCalculator;
 import pegbook.calc.bearing.Bearing;
@@ -96,23 +100,27 @@ public final class Packets {
     Levels levels = LevelsCalculator.calculate(job, placement, holes, depthTargets.datum());
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
     SafePegs safePegs = SafePegsCalculator.calculate(job, placement, holes, digSchedule.heaps());
-    SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, holes, digSchedule.heaps());
+    AsDug asDug = AsDugCalculator.calculate(job, holes);
+    List<Hole> dug = asDug.holes();
+    SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, dug, digSchedule.heaps());
     ProvingMarks provingMarks =
         ProvingMarksCalculator.calculate(job, placement, tapeTable.swings(), sitePlan.tiedFrom());
     FootingLoads footingLoads = FootingLoadsCalculator.calculate(job, placement, holes);
-    Bearing bearing = BearingCalculator.calculate(job, holes, footingLoads.loads());
+    Bearing bearing = BearingCalculator.calculate(job, dug, footingLoads.loads());
+    DugChecks dugChecks =
+        DugChecksCalculator.calculate(job, asDug, tapeTable.swings(), bearing.bottoms());
     FrostDepth frostDepth = FrostDepthCalculator.calculate(job, holes);
     FrostGrip frostGrip =
         FrostGripCalculator.calculate(
             job,
-            holes,
+            dug,
             footingLoads.loads(),
             frostDepth.estimate().map(FrostDepth.Estimate::decided));
     MarkAccuracy markAccuracy =
         MarkAccuracyCalculator.calculate(
             job, placement, tapeTable.swings(), new Diggings(holes, digSchedule.heaps()));
     PierStiffness pierStiffness = PierStiffnessCalculator.calculate(job, placement, holes);
-    ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, holes);
+    ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, dug);
     ConcreteExposure concreteExposure = ConcreteExposureCalculator.calculate(job, holes);
     OwnMixPlan ownMix =
         OwnMixCalculator.calculate(
@@ -122,7 +130,7 @@ public final class Packets {
             concreteExposure.needed().waterCement());
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
     CutPlan cutPlan = CutPlanCalculator.calculate(job, steelPlan.pieces());
-    SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, holes);
+    SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, dug);
     StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
     WorkEstimate workEstimate =
         WorkEstimateCalculator.calculate(
@@ -164,6 +172,8 @@ public final class Packets {
         depthTargets,
         levels,
         digSchedule,
+        asDug,
+        dugChecks,
         footingLoads,
         bearing,
         frostDepth,

@@ -60,6 +60,7 @@ public final class Booklets {
     sheets.put("swingSketches", Optional.of(SwingSketchesSheet.of(packet, writing)));
     sheets.put("markAccuracy", Optional.of(MarkAccuracySheet.of(packet, writing)));
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
+    sheets.put("asDug", AsDugSheet.of(packet, writing));
     sheets.put("daySheets", Optional.of(DaySheets.of(packet, writing)));
     sheets.put("footings", Optional.of(FootingsSheet.of(packet, writing)));
     sheets.put("pier", pier());
@@ -83,6 +84,7 @@ public final class Booklets {
     sheets.put("sitePlan", Optional.of(SitePlanSheet.of(packet, writing)));
     sheets.put("asMarked", asMarked());
     sheets.put("digSchedule", Optional.of(DigScheduleSheet.of(packet, writing)));
+    sheets.put("asDug", AsDugSheet.of(packet, writing));
     sheets.put("footings", Optional.of(FootingsSheet.of(packet, writing)));
     sheets.put("pier", pier());
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.calc.steelplan.SteelPlan.Cage;
 import pegbook.calc.steelplan.SteelPlan.Hook;
@@ -27,16 +29,57 @@ record DayBars(Packet packet, Writing writing, WorkDay day) {
   /** The pieces of one bar mark that go in today. */
   private record Today(BarPiece piece, int count, List<Cage> cages) {}
 
-  /** A line for each bar mark that goes in today: how many, size, cut, bend, distance. */
+  /**
+   * A line for each bar mark that goes in today: how many, size, cut, bend, distance. Steel that
+   * was begun on an earlier day is counted there, and is not cut twice.
+   */
   List<String> lines() {
-    return today().stream().map(this::line).toList();
+    return Stream.concat(today().stream().map(this::line), goesOn().stream()).toList();
+  }
+
+  /** Holes whose steel is begun today. */
+  private List<String> begun() {
+    return marks(day, false);
+  }
+
+  private static List<String> marks(WorkDay of, boolean continued) {
+    return of.portions().stream()
+        .filter(portion -> portion.kind() == Task.Kind.STEEL && portion.continued() == continued)
+        .flatMap(portion -> portion.mark().stream())
+        .distinct()
+        .toList();
+  }
+
+  /** Whose steel goes on today, and which day's sheet lists its bars. */
+  private List<String> goesOn() {
+    Map<Integer, List<String>> byDay = new TreeMap<>();
+    for (String mark : marks(day, true)) {
+      packet.dayPlan().days().stream()
+          .filter(earlier -> earlier.number() < day.number())
+          .filter(earlier -> marks(earlier, false).contains(mark))
+          .findFirst()
+          .ifPresent(
+              earlier ->
+                  byDay.computeIfAbsent(earlier.number(), any -> new ArrayList<>()).add(mark));
+    }
+    List<String> lines = new ArrayList<>();
+    byDay.forEach(
+        (number, marks) ->
+            lines.add(
+                writing
+                    .texts()
+                    .say(
+                        "day-plan.bar.goes-on",
+                        Map.of(
+                            "holes", writing.formats().names(marks),
+                            "day", writing.formats().count(number)))));
+    return lines;
   }
 
   private List<Today> today() {
     Map<String, Today> today = new LinkedHashMap<>();
     for (Cage cage : packet.steelPlan().cages()) {
-      int footings =
-          (int) cage.marks().stream().filter(day.holes(Task.Kind.STEEL)::contains).count();
+      int footings = (int) cage.marks().stream().filter(begun()::contains).count();
       if (footings > 0) {
         cage.pieces()
             .forEach(
@@ -86,7 +129,7 @@ record DayBars(Packet packet, Writing writing, WorkDay day) {
       Length spacing = cage.rings().map(Rings::spacing).orElse(Length.ZERO);
       marks
           .computeIfAbsent(writing.formats().size(spacing), each -> new ArrayList<>())
-          .addAll(cage.marks().stream().filter(day.holes(Task.Kind.STEEL)::contains).toList());
+          .addAll(cage.marks().stream().filter(begun()::contains).toList());
     }
     if (marks.size() == 1) {
       return marks.keySet().iterator().next();

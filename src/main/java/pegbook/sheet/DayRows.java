@@ -34,6 +34,14 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
         .orElseThrow(() -> new IllegalArgumentException("no hole " + mark));
   }
 
+  /** As it is filled: as it was dug, where that is known. */
+  private Hole filled(String mark) {
+    return packet.asDug().holes().stream()
+        .filter(hole -> hole.mark().equals(mark))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no hole " + mark));
+  }
+
   private String name(String mark) {
     return "day-" + day.number() + "." + mark;
   }
@@ -52,7 +60,7 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
         formats.size(hole.diameter()),
         formats.tape(hole.dug()),
         hole.datumToBottom().map(formats::tape).orElse(""),
-        isWithDigging(mark) ? formats.size(hole.gravel()) : "");
+        isWithDigging(mark) ? formats.size(filled(mark).gravel()) : "");
   }
 
   /** Whether the hole was begun before, or goes on on another day. */
@@ -134,7 +142,7 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
     return new FillRow(
         name(mark),
         mark,
-        gravel ? writing.formats().size(hole(mark).gravel()) : "",
+        gravel ? writing.formats().size(filled(mark).gravel()) : "",
         gravel ? writing.formats().volume(packet.concretePlan().fill(mark).gravelLoose()) : "",
         cage.map(this::steel).orElse(""),
         cage.map(this::cover).orElse(""));

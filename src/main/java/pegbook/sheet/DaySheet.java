@@ -69,8 +69,8 @@ public record DaySheet(
   /** A box to tick; the name is that of its field. */
   public record Tick(String name, String words) {}
 
-  /** Someone to call, and what is known of them; empty: to be written in. */
-  public record Call(String who, String known) {}
+  /** Someone to call, a ticket to name, and the number; an empty one is written in by hand. */
+  public record Call(String who, String known, String number) {}
 
   /**
    * A hole to dig: how wide, how deep to the bare bottom, how far below the datum line; gravel that

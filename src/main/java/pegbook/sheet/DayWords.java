@@ -42,6 +42,13 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
           Task.Kind.POUR,
           Task.Kind.STRIP);
 
+  /** With or without a number: a rule to write on where there is none. */
+  private static final List<pegbook.job.Call.Who> ALWAYS_CALLED =
+      List.of(
+          pegbook.job.Call.Who.EMERGENCY,
+          pegbook.job.Call.Who.UTILITY_MARKING,
+          pegbook.job.Call.Who.INSPECTOR);
+
   private String say(String key) {
     return say(key, Map.of());
   }
@@ -215,15 +222,30 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     return rules;
   }
 
+  /** The three that every site needs, then whomever the job names beside them. */
   List<Call> calls() {
     List<Call> calls = new ArrayList<>();
-    calls.add(new Call(say("call.emergency"), ""));
-    calls.add(
-        new Call(
-            say("call.utilities"),
-            packet.job().place().utilities().flatMap(UtilityMarking::ticket).orElse("")));
-    calls.add(new Call(packet.job().place().authority().orElse(say("call.authority")), ""));
+    for (pegbook.job.Call.Who who : pegbook.job.Call.Who.values()) {
+      List<pegbook.job.Call> named =
+          packet.job().place().calls().stream().filter(call -> call.who() == who).toList();
+      named.forEach(call -> calls.add(call(who, call.name(), call.number())));
+      if (named.isEmpty() && ALWAYS_CALLED.contains(who)) {
+        calls.add(call(who, Optional.empty(), ""));
+      }
+    }
     return calls;
+  }
+
+  private Call call(pegbook.job.Call.Who who, Optional<String> name, String number) {
+    Optional<String> own =
+        who == pegbook.job.Call.Who.INSPECTOR
+            ? name.or(() -> packet.job().place().authority())
+            : name;
+    String ticket =
+        who == pegbook.job.Call.Who.UTILITY_MARKING
+            ? packet.job().place().utilities().flatMap(UtilityMarking::ticket).orElse("")
+            : "";
+    return new Call(own.orElseGet(() -> say("call." + who.id())), ticket, number);
   }
 
   /** Bags are put away where there are any. */

@@ -60,8 +60,7 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
 
   private List<Hole> poured() {
     return day.holes(Task.Kind.POUR).stream()
-        .flatMap(
-            mark -> packet.depthTargets().holes().stream().filter(hole -> hole.mark().equals(mark)))
+        .flatMap(mark -> packet.asDug().holes().stream().filter(hole -> hole.mark().equals(mark)))
         .toList();
   }
 

@@ -30,6 +30,7 @@ public final class Texts {
           "site-plan",
           "placement",
           "tape-table",
+          "as-dug",
           "as-marked",
           "tape-corrections",
           "swing-sketches",

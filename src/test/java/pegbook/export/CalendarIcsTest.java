@@ -19,7 +19,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import pegbook.sheet.CalendarEntries;
 import pegbook.sheet.CalendarEntries.Entry;
 import pegbook.testing.TrialPacket;
@@ -67,7 +69,7 @@ class CalendarIcsTest {
     }
     assertThat(calendar.getEvents().stream().map(event -> event.getUid().getValue()))
         .doesNotHaveDuplicates()
-        .allMatch(uid -> uid.contains(trial.packet().jobHash().substring(0, 16)));
+        .allMatch(uid -> uid.endsWith("." + trial.packet().job().name() + "@pegbook"));
   }
 
   /** RFC 5545, 3.1: lines end with CRLF and have 75 octets at most. */
@@ -91,6 +93,70 @@ class CalendarIcsTest {
     String text = file(deck).orElseThrow();
     assertThat(text).contains("DTSTAMP:20270412T000000Z").isEqualTo(file(deck).orElseThrow());
     assertThat(text.lines().filter(line -> line.startsWith("DTSTAMP")).distinct()).hasSize(1);
+  }
+
+  /**
+   * The next revision of a job moves the same entries: their names stay, their sequence grows (RFC
+   * 5545, 3.8.4.7 and 3.8.7.4).
+   */
+  @Test
+  void theNextRevisionMovesTheSameEntries() throws java.io.IOException {
+    String text = java.nio.file.Files.readString(Path.of("input/sky-deck.json"));
+    List<VEvent> first = events(TrialPacket.text("sky-deck.json", text));
+    List<VEvent> next =
+        events(
+            TrialPacket.text(
+                "sky-deck.json",
+                text.replace("\"revision\": \"B\"", "\"revision\": \"C\"")
+                    .replace("\"start\": \"2027-05-08\"", "\"start\": \"2027-05-15\"")));
+    assertThat(next).extracting(event -> event.getUid().getValue()).doesNotHaveDuplicates();
+    assertThat(next)
+        .extracting(event -> event.getUid().getValue())
+        .containsAnyElementsOf(first.stream().map(event -> event.getUid().getValue()).toList());
+    assertThat(first).allMatch(event -> event.getSequence().getValue() == 1000);
+    assertThat(next).allMatch(event -> event.getSequence().getValue() == 2000);
+    assertThat(day(named(next).getDateStart().getValue()))
+        .isEqualTo(day(named(first).getDateStart().getValue()).plusDays(7));
+  }
+
+  private static VEvent named(List<VEvent> events) {
+    return events.stream()
+        .filter(event -> event.getUid().getValue().equals("day-1.sky-deck@pegbook"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<VEvent> events(TrialPacket trial) {
+    return Biweekly.parse(file(trial).orElseThrow()).first().getEvents();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "A, B",
+    "B, Z",
+    "Z, AA",
+    "1, 2",
+    "9, 10",
+    "A, A1",
+    "A1, A2",
+    "A2, B",
+    "P01, P02",
+    "P09, C01"
+  })
+  void sequencesGrowFromRevisionToRevision(String one, String next) {
+    int first = RevisionSequence.of(one).orElseThrow();
+    int second = RevisionSequence.of(next).orElseThrow();
+    if (one.charAt(0) <= next.charAt(0) || one.length() < next.length()) {
+      assertThat(second).isGreaterThan(first);
+    } else {
+      assertThat(second).as("letters rule: C stands before P").isLessThan(first);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"for review", "draft two", "", "?"})
+  void wordsWithoutAnOrderHaveNoSequence(String revision) {
+    assertThat(RevisionSequence.of(revision)).isEmpty();
   }
 
   @Test

@@ -181,7 +181,8 @@ public final class DigJob {
             new Duration(6),
             Optional.empty(),
             new TreeSet<>(List.of(DayOfWeek.SATURDAY)),
-            new TreeSet<>(List.of(Language.ENGLISH))),
+            new TreeSet<>(List.of(Language.ENGLISH)),
+            List.of()),
         plan,
         tools,
         spoil,
@@ -204,7 +205,8 @@ public final class DigJob {
         Optional.empty(),
         Optional.empty(),
         utilities.map(date -> new UtilityMarking(date, Optional.empty())),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   private Layout layout() {

@@ -27,6 +27,7 @@ record MadeField(ObjectNode job, int number, Chance chance, Written written) {
   private record Pair(String from, String to) {}
 
   void field() {
+    dug();
     if (number % 6 != 4) {
       return;
     }
@@ -42,6 +43,25 @@ record MadeField(ObjectNode job, int number, Chance chance, Written written) {
                     .put("from", pair.from())
                     .put("to", pair.to())
                     .put("tape", written.length(distance(placement, pair))));
+  }
+
+  /** Every fifth job was dug at its first holes; told by the number, so that no chance shifts. */
+  private void dug() {
+    if (number % 5 != 3) {
+      return;
+    }
+    ArrayNode dug = job.withObjectProperty("field").putArray("dug");
+    ObjectNode first = dug.addObject().put("hole", "S1").put("depth", "1900 mm");
+    first
+        .putObject("movedBy")
+        .put("east", number % 2 == 0 ? "1/2 in" : "-60 mm")
+        .put("north", "-1 in");
+    dug.addObject()
+        .put("hole", "S2")
+        .put("depth", "480 mm")
+        .put("water", "400 mm")
+        .put("rock", "480 mm");
+    dug.addObject().put("hole", "S3").put("diameter", "22 in").put("soil", "silt");
   }
 
   /** Each mark to its next, its second and its fourth, round the figure. */

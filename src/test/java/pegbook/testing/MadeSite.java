@@ -21,6 +21,19 @@ final class MadeSite {
     this.imperial = imperial;
   }
 
+  /** As many as the job file takes, their names and numbers as long as it takes. */
+  private static void calls(ArrayNode calls) {
+    calls.addObject().put("who", "emergency").put("number", "112");
+    calls.addObject().put("who", "utility marking").put("number", "555-0107");
+    for (String who : List.of("inspector", "engineer", "electrician", "owner")) {
+      calls
+          .addObject()
+          .put("who", who)
+          .put("name", "Office of weights, ways and wells 7b")
+          .put("number", "+0 (555) 0142 then 17, or 0143");
+    }
+  }
+
   MadeSite place() {
     if (chance.often(0.7)) {
       ObjectNode place = job.putObject("place");
@@ -29,6 +42,7 @@ final class MadeSite {
       place.put("parcel", "lot " + chance.whole(1, 99));
       if (chance.often(0.5)) {
         place.putObject("utilities").put("confirmed", "2027-05-06").put("ticket", "T-2207");
+        calls(place.putArray("calls"));
       }
     }
     return this;
@@ -94,6 +108,12 @@ final class MadeSite {
       ObjectNode crew = job.putObject("crew");
       crew.put("people", chance.whole(1, 6));
       crew.put("hoursPerDay", chance.whole(4, 9) + " h");
+      crew.putArray("lifts")
+          .addObject()
+          .put("name", "bag from the bed of a low trailer up the ramp to the drum")
+          .put("from", "700 mm")
+          .put("to", "49 in")
+          .put("perMinute", 2);
       if (chance.often(0.7)) {
         crew.put("start", "2027-05-0" + chance.whole(1, 9));
       }

@@ -2,6 +2,7 @@ package pegbook.calc.bearing;
 
 import java.util.List;
 import java.util.Optional;
+import pegbook.figures.Bottom;
 import pegbook.figures.Finding;
 import pegbook.figures.MarkKind;
 import pegbook.figures.Result;
@@ -32,6 +33,19 @@ public record Bearing(
     remedies = List.copyOf(remedies);
     findings = List.copyOf(findings);
     workings = List.copyOf(workings);
+  }
+
+  /** Every footing on its bottom, for those who ask what a load off the middle does. */
+  public List<Bottom> bottoms() {
+    return footings.stream()
+        .map(
+            footing ->
+                new Bottom(
+                    footing.mark(),
+                    footing.standing(),
+                    footing.pressure(),
+                    allowable.map(Allowable::value)))
+        .toList();
   }
 
   /**

@@ -7,7 +7,6 @@ import pegbook.figures.Argument;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Hole;
 import pegbook.figures.Task.Kind;
-import pegbook.figures.Working;
 import pegbook.job.Concrete;
 import pegbook.job.Job;
 import pegbook.measure.Mass;
@@ -18,7 +17,7 @@ import pegbook.published.SafetyLimit;
 
 /** Steel and concrete. */
 record PourNotes(Job job, List<Hole> holes, Rules rules) {
-  List<Note> notes(Working lift) {
+  List<Note> notes(Lifting lift) {
     List<Note> notes = new ArrayList<>();
     List<Hole> reinforced = holes.stream().filter(hole -> hole.steel().isPresent()).toList();
     if (!reinforced.isEmpty()) {
@@ -67,16 +66,17 @@ record PourNotes(Job job, List<Hole> holes, Rules rules) {
         .leaningOn(rules.construction("701(b)"));
   }
 
-  private Note lifting(Working lift) {
+  private Note lifting(Lifting lift) {
     Mass limit =
-        lift.asMass().setTo(SafetyNotesFormulas.step(job.heading().units()), Rounding.DOWN);
+        lift.limit().asMass().setTo(SafetyNotesFormulas.step(job.heading().units()), Rounding.DOWN);
     Mass bag = job.concrete().bag();
     String id = bag.isMoreThan(limit) ? "lift-together" : "lift-well";
     return Note.of(id, Stage.STEEL_AND_CONCRETE, 12)
         .during(Kind.POUR)
         .with("bag", Argument.of(bag))
         .with("limit", Argument.of(limit))
-        .leaningOn(List.of(lift.formula().source()))
+        .with("lift", lift.name())
+        .leaningOn(List.of(lift.limit().formula().source()))
         .citing(SafetyLimit.find("lift-grip").source());
   }
 

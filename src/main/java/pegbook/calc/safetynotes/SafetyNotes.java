@@ -15,15 +15,21 @@ import pegbook.published.MarkingColour;
  * The safety notes of a job.
  *
  * @param notes by stage; in a stage the most dangerous first
+ * @param liftings how bags are lifted, and what one person should lift so; none without bags
  * @param heatTable what heat feels like, where it may come and the job does not say how much
  * @param findings holes that must not be dug as they stand
  * @param workings the limit for lifting, the heat
  */
 public record SafetyNotes(
-    List<Note> notes, Optional<HeatTable> heatTable, List<Finding> findings, List<Working> workings)
+    List<Note> notes,
+    List<Lifting> liftings,
+    Optional<HeatTable> heatTable,
+    List<Finding> findings,
+    List<Working> workings)
     implements Result {
   public SafetyNotes {
     notes = List.copyOf(notes);
+    liftings = List.copyOf(liftings);
     findings = List.copyOf(findings);
     workings = List.copyOf(workings);
   }

@@ -37,7 +37,8 @@ public final class SafetyNotesCalculator {
   public static SafetyNotes calculate(Job job, List<Hole> holes) {
     Rules rules = Rules.of(job.place());
     List<Working> workings = new ArrayList<>();
-    workings.add(SafetyNotesFormulas.oneBag(job.heading().units()));
+    List<Lifting> liftings = SafetyNotesFormulas.liftings(job);
+    liftings.forEach(lifting -> workings.add(lifting.limit()));
     Optional<HeatIndex> heat =
         job.place()
             .heat()
@@ -50,7 +51,7 @@ public final class SafetyNotesCalculator {
                 new GroundNotes(job, holes, rules).notes(),
                 new DiggingNotes(job, holes, rules).notes(),
                 new HoleNotes(job, holes, rules).notes(),
-                new PourNotes(job, holes, rules).notes(workings.get(0)),
+                new PourNotes(job, holes, rules).notes(hardest(liftings)),
                 new CrewNotes(job, heat).notes())
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Note::stage).thenComparingInt(Note::danger))
@@ -58,11 +59,20 @@ public final class SafetyNotesCalculator {
     List<Finding> findings = new ArrayList<>(deepHoles(holes));
     heat.flatMap(index -> tooHot(index, job)).ifPresent(findings::add);
     boolean reads = notes.stream().anyMatch(note -> note.id().equals("heat"));
+    boolean lifts = notes.stream().anyMatch(note -> note.id().startsWith("lift-"));
     return new SafetyNotes(
         notes,
+        lifts ? liftings : List.of(),
         reads ? Optional.of(HeatTable.of(job.heading().units())) : Optional.empty(),
         findings,
         workings);
+  }
+
+  /** The lift that allows least. */
+  private static Lifting hardest(List<Lifting> liftings) {
+    return liftings.stream()
+        .min(Comparator.comparing(lifting -> lifting.limit().asMass()))
+        .orElseThrow();
   }
 
   /** True where a hole reaches a threshold of depth. */

@@ -1,16 +1,22 @@
 package pegbook.calc.safetynotes;
 
+import java.util.ArrayList;
 import java.util.List;
+import pegbook.figures.Argument;
 import pegbook.figures.Formula;
 import pegbook.figures.Symbol;
 import pegbook.figures.Working;
+import pegbook.job.Job;
+import pegbook.job.Lift;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 import pegbook.measure.Quantity;
+import pegbook.measure.Ratio;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
 import pegbook.published.Citation;
+import pegbook.published.LiftFrequency;
 import pegbook.published.SafetyLimit;
 
 /**
@@ -39,6 +45,11 @@ final class SafetyNotesFormulas {
   private static final Length UP_IMPERIAL = Length.ofInches(30);
 
   private static final Length UP_METRIC = Length.ofMillimetres(750);
+
+  /** Hands above the ground where a bag lies on a tailgate; common practice. */
+  private static final Length TAILGATE_IMPERIAL = Length.ofInches(32);
+
+  private static final Length TAILGATE_METRIC = Length.ofMillimetres(800);
 
   static final Formula IMPERIAL =
       formula(
@@ -94,27 +105,73 @@ final class SafetyNotesFormulas {
 
   /** The limit for one person lifting a bag from the ground into a mixer or a barrow. */
   static Working oneBag(UnitSystem units) {
-    Quantity frequency = new Count(SafetyLimit.find("lift-frequency").value());
-    Quantity grip = new Count(SafetyLimit.find("lift-grip").value());
-    return units == UnitSystem.IMPERIAL
-        ? Working.of(
-            IMPERIAL,
-            "",
-            constant("lift-constant-imperial"),
-            REACH_IMPERIAL,
-            FROM_IMPERIAL,
-            UP_IMPERIAL,
-            frequency,
-            grip)
-        : Working.of(
-            METRIC,
-            "",
-            constant("lift-constant-metric"),
-            REACH_METRIC,
-            FROM_METRIC,
-            UP_METRIC,
-            frequency,
-            grip);
+    return usual(units).get(0).limit();
+  }
+
+  /** The limits of a job's lifts; of the usual ones where it names none. */
+  static List<Lifting> liftings(Job job) {
+    UnitSystem units = job.heading().units();
+    Mass bag = job.concrete().bag();
+    List<Lifting> liftings =
+        job.crew().lifts().isEmpty() ? usual(units) : named(units, job.crew().lifts());
+    return liftings.stream().map(lifting -> lifting.with(bag)).toList();
+  }
+
+  private static List<Lifting> named(UnitSystem units, List<Lift> lifts) {
+    List<Lifting> liftings = new ArrayList<>();
+    for (Lift lift : lifts) {
+      liftings.add(lifting(units, liftings.size() + 1, Argument.words(lift.name()), lift));
+    }
+    return liftings;
+  }
+
+  /** From the ground and from a tailgate into a mixer: common practice. */
+  private static List<Lifting> usual(UnitSystem units) {
+    boolean imperial = units == UnitSystem.IMPERIAL;
+    Length reach = imperial ? REACH_IMPERIAL : REACH_METRIC;
+    Length ground = imperial ? FROM_IMPERIAL : FROM_METRIC;
+    Length tailgate = imperial ? TAILGATE_IMPERIAL : TAILGATE_METRIC;
+    Length mixer = ground.plus(imperial ? UP_IMPERIAL : UP_METRIC);
+    return List.of(
+        lifting(units, 1, Argument.entry("lift.ground"), new Lift("", ground, mixer, reach, 1)),
+        lifting(
+            units, 2, Argument.entry("lift.tailgate"), new Lift("", tailgate, mixer, reach, 1)));
+  }
+
+  private static Lifting lifting(UnitSystem units, int number, Argument name, Lift lift) {
+    boolean imperial = units == UnitSystem.IMPERIAL;
+    Length least = imperial ? Length.ofInches(10) : Length.ofMillimetres(250);
+    Length way = lift.to().minus(lift.from()).abs().max(least);
+    double frequency = LiftFrequency.factor(lift.perMinute(), lift.from());
+    Working limit =
+        Working.of(
+            imperial ? IMPERIAL : METRIC,
+            Integer.toString(number),
+            constant(imperial ? "lift-constant-imperial" : "lift-constant-metric"),
+            lift.reach(),
+            lift.from(),
+            way,
+            new Count(frequency),
+            new Count(SafetyLimit.find("lift-grip").value()));
+    return new Lifting(
+        name,
+        lift.from(),
+        lift.to(),
+        lift.perMinute(),
+        limit,
+        byRoundedFactors(limit, imperial),
+        Ratio.ofPercent(0));
+  }
+
+  /** The factors of a working, each rounded as the publication's examples round them. */
+  static Mass byRoundedFactors(Working limit, boolean imperial) {
+    List<Double> in = limit.inputs();
+    double reach = (imperial ? 10 : 250) / in.get(1);
+    double height =
+        imperial ? 1 - 0.0075 * Math.abs(in.get(2) - 30) : 1 - 0.0003 * Math.abs(in.get(2) - 750);
+    double way = 0.82 + (imperial ? 1.8 : 45) / in.get(3);
+    double rounded = Lifting.rounded(in.get(0), List.of(reach, height, way, in.get(4), in.get(5)));
+    return imperial ? Mass.ofPounds(rounded) : new Mass(rounded);
   }
 
   private static Quantity constant(String id) {

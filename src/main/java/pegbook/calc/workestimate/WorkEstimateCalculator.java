@@ -101,11 +101,12 @@ public final class WorkEstimateCalculator {
   }
 
   private Optional<Real> real() {
-    List<Dug> dug = job.field().dug();
+    List<Dug> dug = job.field().dug().stream().filter(one -> one.hours().isPresent()).toList();
     if (dug.isEmpty()) {
       return Optional.empty();
     }
-    Duration hours = dug.stream().map(Dug::hours).reduce(Duration.ZERO, Duration::plus);
+    Duration hours =
+        dug.stream().flatMap(one -> one.hours().stream()).reduce(Duration.ZERO, Duration::plus);
     Duration atRate =
         dug.stream().map(one -> time(one.hole()).atRate()).reduce(Duration.ZERO, Duration::plus);
     Working factor = Working.of(WorkEstimateFormulas.realFactor(), "", hours, atRate);
@@ -169,10 +170,9 @@ public final class WorkEstimateCalculator {
   private HoleWork hole(Hole hole, Map<String, HoleWork> rescaled) {
     String mark = hole.mark();
     DigTime time = time(mark);
-    Optional<Dug> dug =
-        job.field().dug().stream().filter(one -> one.hole().equals(mark)).findFirst();
+    Optional<Duration> dug = job.field().dug(mark).flatMap(Dug::hours);
     if (dug.isPresent()) {
-      Duration hours = dug.get().hours();
+      Duration hours = dug.get();
       return new HoleWork(hole, List.of(), hours, hours, time.range(), Basis.DUG);
     }
     Optional<Plan.Estimate> set = own.find(Plan.Work.DIG, mark);

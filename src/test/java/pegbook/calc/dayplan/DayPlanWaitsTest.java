@@ -295,7 +295,7 @@ class DayPlanWaitsTest {
   void daysBeforeTheIssueAreFoundUnlessWorkIsWrittenDown() {
     of.dig.issued = Optional.of(may(20));
     assertThat(found(plan())).contains("start-before-issue");
-    of.dig.field = new Field(List.of(), List.of(new Field.Dug("S1", new Duration(4))));
+    of.dig.field = new Field(List.of(), List.of(Field.Dug.inHours("S1", new Duration(4))));
     assertThat(found(plan())).doesNotContain("start-before-issue");
   }
 

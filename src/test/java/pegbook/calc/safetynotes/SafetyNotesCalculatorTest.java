@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
 import pegbook.figures.Task;
+import pegbook.figures.Working;
 import pegbook.job.Concrete;
 import pegbook.job.Digging;
 import pegbook.job.Feature;
@@ -29,6 +30,7 @@ import pegbook.measure.Angle;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 import pegbook.measure.UnitSystem;
+import pegbook.published.LiftFrequency;
 import pegbook.published.MarkingColour;
 import pegbook.published.SafetyLimit;
 import pegbook.testing.SiteJob;
@@ -96,6 +98,37 @@ class SafetyNotesCalculatorTest {
     double[] numbers = {51, reach, from, up, frequency, grip};
     assertThat(SafetyNotesFormulas.IMPERIAL.function().applyAsDouble(numbers))
         .isCloseTo(limit, within(0.05));
+  }
+
+  /** Example 4 of the publication, figure 14: rounded factors give 34.9 lb, exact ones 34.8 lb. */
+  @Test
+  void roundedFactorsGiveThePrintedExample() {
+    assertThat(Lifting.rounded(51, List.of(1.0, 0.94, 0.82 + 1.8 / 37, 1.0, 0.88, 0.95)))
+        .isEqualTo(34.9, within(1e-9));
+    Working exact =
+        new Working(SafetyNotesFormulas.IMPERIAL, "", List.of(51.0, 10.0, 22.0, 37.0, 0.88, 0.95));
+    assertThat(exact.result()).isCloseTo(34.8, within(0.05));
+    assertThat(SafetyNotesFormulas.byRoundedFactors(exact, true).pounds())
+        .isCloseTo(34.9, within(1e-6));
+  }
+
+  /** Table 5, page 15: work of an hour or less. */
+  @ParameterizedTest
+  @CsvSource({"1, 0.94", "4, 0.84", "8, 0.60", "12, 0.37"})
+  void theOftenerTheLess(int perMinute, double factor) {
+    assertThat(LiftFrequency.factor(perMinute, Length.ofInches(6))).isEqualTo(factor);
+    assertThat(LiftFrequency.factor(perMinute, Length.ofInches(40))).isEqualTo(factor);
+  }
+
+  @Test
+  void theUsualLiftsAreToldAndTheHardestDecides() {
+    List<Lifting> liftings = SafetyNotesFormulas.liftings(new SiteJob().job());
+    assertThat(liftings).hasSize(2);
+    assertThat(liftings.get(0).limit().asMass())
+        .as("from the ground less than from a tailgate")
+        .isLessThan(liftings.get(1).limit().asMass());
+    assertThat(liftings.get(0).index().fraction())
+        .isCloseTo(80 / liftings.get(0).limit().asMass().pounds(), within(1e-9));
   }
 
   /** The two forms of the equation have rounded constants of their own, but must tell one story. */

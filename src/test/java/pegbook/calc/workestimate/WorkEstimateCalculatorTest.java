@@ -296,7 +296,7 @@ class WorkEstimateCalculatorTest {
   void aFirstHoleRescalesTheRest() {
     DigJob job = wide(Digging.EASY, 1);
     double atRate = Math.PI / 4 / 0.5;
-    job.field = new Field(List.of(), List.of(new Field.Dug("S3", new Duration(2 * atRate))));
+    job.field = new Field(List.of(), List.of(Field.Dug.inHours("S3", new Duration(2 * atRate))));
     WorkEstimate estimate = estimate(job);
     assertThat(estimate.real().orElseThrow().factor()).isEqualTo(2, offset(1e-9));
     HoleWork dug = estimate.dig("S3");
@@ -316,9 +316,10 @@ class WorkEstimateCalculatorTest {
       @ForAll @DoubleRange(min = 0.5, max = 20) double hours,
       @ForAll @DoubleRange(min = 1, max = 3) double slower) {
     DigJob job = new DigJob();
-    job.field = new Field(List.of(), List.of(new Field.Dug("S1", new Duration(hours))));
+    job.field = new Field(List.of(), List.of(Field.Dug.inHours("S1", new Duration(hours))));
     HoleWork quick = estimate(job).dig("S2");
-    job.field = new Field(List.of(), List.of(new Field.Dug("S1", new Duration(hours * slower))));
+    job.field =
+        new Field(List.of(), List.of(Field.Dug.inHours("S1", new Duration(hours * slower))));
     HoleWork slow = estimate(job).dig("S2");
     assertThat(slow.least()).isGreaterThanOrEqualTo(quick.least());
     assertThat(slow.most()).isGreaterThanOrEqualTo(quick.most());
