@@ -127,7 +127,14 @@ public record ConcretePlanSheet(
     bags.put("bags", formats.count(totals.bags()));
     bags.put("bag", formats.mass(plan.mix().bag()));
     bags.put("mass", formats.mass(totals.bagsMass()));
-    lines.add(total(writing, "bags", writing.texts().say("concrete-plan.total.bags-value", bags)));
+    boolean instead = isByVolume(packet);
+    lines.add(
+        total(
+            writing,
+            instead ? "bags-instead" : "bags",
+            writing
+                .texts()
+                .say("concrete-plan.total." + (instead ? "bags-no" : "bags-value"), bags)));
     lines.add(total(writing, "truck", formats.truckVolume(totals.readyMix())));
     packet
         .job()
