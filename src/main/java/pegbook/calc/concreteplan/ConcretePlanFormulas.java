@@ -151,7 +151,7 @@ final class ConcretePlanFormulas {
   Formula sideGravel() {
     return new Formula(
         "concrete-plan.side-gravel",
-        "Vs = π / 4 · (D² · (1 + k) − d²) · h / " + smallInVolumeText + " · 1.15 / 0.95",
+        "Vs = π / 4 · (D² · (1 + k / 100) − d²) · h / " + smallInVolumeText + " · 1.15 / 0.95",
         List.of(hole(), percent("k", "over-break"), diameter(), length("h", "depth-of-concrete")),
         volume("Vs", "side-gravel-loose"),
         GRAVEL,
