@@ -2,6 +2,7 @@ package pegbook.measure;
 
 import static pegbook.measure.QuantityKind.ANGLE;
 import static pegbook.measure.QuantityKind.AREA;
+import static pegbook.measure.QuantityKind.CURRENT;
 import static pegbook.measure.QuantityKind.DENSITY;
 import static pegbook.measure.QuantityKind.DURATION;
 import static pegbook.measure.QuantityKind.FORCE;
@@ -12,6 +13,7 @@ import static pegbook.measure.QuantityKind.PRESSURE;
 import static pegbook.measure.QuantityKind.RATIO;
 import static pegbook.measure.QuantityKind.SPEED;
 import static pegbook.measure.QuantityKind.TEMPERATURE;
+import static pegbook.measure.QuantityKind.VOLTAGE;
 import static pegbook.measure.QuantityKind.VOLUME;
 
 import java.util.List;
@@ -173,6 +175,24 @@ public final class Notation {
           List.of(),
           List.of("C-days", "F-days"));
 
+  public static final QuantityNotation<Current> CURRENTS =
+      new QuantityNotation<>(
+          CURRENT,
+          List.of(
+              unit("A", Current::new, "A", "amp", "amps", "ampere", "amperes"),
+              unit("mA", milli -> new Current(milli / 1000), "mA")),
+          List.of(),
+          List.of("A"));
+
+  public static final QuantityNotation<Voltage> VOLTAGES =
+      new QuantityNotation<>(
+          VOLTAGE,
+          List.of(
+              unit("V", Voltage::new, "V", "volt", "volts"),
+              unit("kV", kilo -> new Voltage(kilo * 1000), "kV")),
+          List.of(),
+          List.of("V"));
+
   private static final List<QuantityNotation<?>> ALL =
       List.of(
           LENGTHS,
@@ -188,7 +208,9 @@ public final class Notation {
           DURATIONS,
           SPEEDS,
           WIND_SPEEDS,
-          FREEZING_INDICES);
+          FREEZING_INDICES,
+          CURRENTS,
+          VOLTAGES);
 
   private Notation() {}
 

@@ -14,5 +14,7 @@ public enum QuantityKind {
   RATIO,
   DURATION,
   SPEED,
-  FREEZING_INDEX
+  FREEZING_INDEX,
+  CURRENT,
+  VOLTAGE
 }

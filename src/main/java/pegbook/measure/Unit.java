@@ -67,7 +67,16 @@ public enum Unit {
   HOUR("h", 3600),
   MINUTE("min", 60),
   CUBIC_METRE_PER_HOUR("m³/h", 1 / 3600.0),
-  CUBIC_FOOT_PER_HOUR("ft³/h", 0.028316846592 / 3600);
+  CUBIC_FOOT_PER_HOUR("ft³/h", 0.028316846592 / 3600),
+  HOUR_PER_METRE("h/m", 3600),
+  HOUR_PER_FOOT("h/ft", 3600 / 0.3048),
+  AMPERE("A", 1),
+  VOLT("V", 1),
+  OHM_PER_METRE("Ω/m", 1),
+  OHM_PER_THOUSAND_FEET("Ω/kft", 1 / 304.8),
+  OHM_SQUARE_MILLIMETRE_PER_METRE("Ω·mm²/m", 1e-6),
+  /** The area of a circle of a mil, a thousandth of an inch. */
+  CIRCULAR_MIL("cmil", Math.PI / 4 * 0.0000254 * 0.0000254);
 
   private final String symbol;
   private final double siFactor;

@@ -11,6 +11,7 @@ import pegbook.job.Job;
 import pegbook.measure.Angle;
 import pegbook.measure.AngleNotation;
 import pegbook.measure.Area;
+import pegbook.measure.Current;
 import pegbook.measure.Density;
 import pegbook.measure.Duration;
 import pegbook.measure.Force;
@@ -27,6 +28,7 @@ import pegbook.measure.TapeDivision;
 import pegbook.measure.Temperature;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
+import pegbook.measure.Voltage;
 import pegbook.measure.Volume;
 
 /**
@@ -267,6 +269,12 @@ public record Formats(UnitSystem units, TapeDivision division, Texts texts) {
     }
     if (quantity instanceof Duration duration) {
       return hours(duration);
+    }
+    if (quantity instanceof Current current) {
+      return NumberNotation.write(current, Unit.AMPERE);
+    }
+    if (quantity instanceof Voltage voltage) {
+      return NumberNotation.write(voltage, Unit.VOLT);
     }
     if (quantity instanceof pegbook.measure.Ratio ratio) {
       return NumberNotation.write(ratio, Unit.PERCENT);

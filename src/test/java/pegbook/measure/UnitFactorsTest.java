@@ -106,7 +106,17 @@ class UnitFactorsTest {
           Map.entry(Unit.HOUR, Units.HOUR),
           Map.entry(Unit.MINUTE, Units.MINUTE),
           Map.entry(Unit.CUBIC_METRE_PER_HOUR, Units.CUBIC_METRE.divide(Units.HOUR)),
-          Map.entry(Unit.CUBIC_FOOT_PER_HOUR, FOOT.pow(3).divide(Units.HOUR)));
+          Map.entry(Unit.CUBIC_FOOT_PER_HOUR, FOOT.pow(3).divide(Units.HOUR)),
+          Map.entry(Unit.HOUR_PER_METRE, Units.HOUR.divide(Units.METRE)),
+          Map.entry(Unit.HOUR_PER_FOOT, Units.HOUR.divide(FOOT)),
+          Map.entry(Unit.AMPERE, Units.AMPERE),
+          Map.entry(Unit.VOLT, Units.VOLT),
+          Map.entry(Unit.OHM_PER_METRE, Units.OHM.divide(Units.METRE)),
+          Map.entry(Unit.OHM_PER_THOUSAND_FEET, Units.OHM.divide(FOOT.multiply(1000))),
+          Map.entry(
+              Unit.OHM_SQUARE_MILLIMETRE_PER_METRE,
+              Units.OHM.multiply(MILLI(Units.METRE).pow(2)).divide(Units.METRE)),
+          Map.entry(Unit.CIRCULAR_MIL, INCH.divide(1000).pow(2).multiply(Math.PI).divide(4)));
 
   @TestFactory
   List<DynamicTest> everyUnitOfTheWorkings() {
