@@ -50,6 +50,10 @@ final class SubjectResults {
         "concreteExposure", content -> ExposureResults.write(content, packet.concreteExposure()));
     json.object("steel", content -> steel(content, packet.steelPlan()));
     json.object("cutPlan", content -> CutPlanResults.write(content, packet.cutPlan()));
+    packet
+        .powerLine()
+        .line()
+        .ifPresent(line -> json.object("power", content -> PowerResults.write(content, line)));
     packet.ownMix().mix().ifPresent(mix -> json.object("ownMix", content -> ownMix(content, mix)));
     json.list("truckLoads", packet.truckLoads().loads(), SubjectResults::load);
     json.object("buying", content -> BuyingResults.write(content, packet.buyingList()));

@@ -32,9 +32,17 @@ public record Task(Kind kind, Optional<String> mark, Duration least, Duration mo
     STEEL,
     INSPECTION,
     POUR,
-    STRIP
+    STRIP,
+    /** The trench of the power line. */
+    TRENCH,
+    /** Sand, pipe, conductors. */
+    LAY_PIPE,
+    /** Someone looks at what lies in the open trench. */
+    TRENCH_INSPECTION,
+    BACKFILL
   }
 
   /** Kinds that only wait. */
-  public static final List<Kind> HOLD_POINTS = List.of(Kind.LOOK, Kind.INSPECTION);
+  public static final List<Kind> HOLD_POINTS =
+      List.of(Kind.LOOK, Kind.INSPECTION, Kind.TRENCH_INSPECTION);
 }

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param shop how things are sold and fetched
  * @param prices what things cost, where any price is known
  * @param field what was really marked and dug
+ * @param power the buried power line, where there is one
  * @param defaults every value that the job left out, as it was filled in
  */
 public record Job(
@@ -49,6 +50,7 @@ public record Job(
     Shop shop,
     Optional<Prices> prices,
     Field field,
+    Optional<Power> power,
     List<Default> defaults) {
   public Job {
     piers = List.copyOf(piers);

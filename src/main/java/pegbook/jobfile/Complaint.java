@@ -106,7 +106,13 @@ enum Complaint {
   MACHINE_WITHOUT_AUGER,
   PRICE_CURRENCY,
   PRICE_TWICE,
-  MIX_AND_TRUCK;
+  MIX_AND_TRUCK,
+  ROUTE_PLACE,
+  ROUTE_STANDS,
+  BREAKER_SMALL,
+  UNDER_LONG,
+  SIZE_OF_OTHER_UNITS,
+  PIER_UNKNOWN;
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)\\}");
   private static final Properties WORDS = read();

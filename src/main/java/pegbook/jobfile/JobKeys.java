@@ -65,6 +65,7 @@ final class JobKeys {
             FLOOR,
             WindKeys.WIND,
             DesignKeys.DESIGN,
+            PowerKeys.POWER,
             CREW,
             PLAN,
             ToolKeys.TOOLS,
@@ -99,6 +100,7 @@ final class JobKeys {
         fields.get(SHOP),
         fields.find(PRICES),
         fields.get(FIELD),
+        fields.find(PowerKeys.POWER),
         defaults);
   }
 }

@@ -29,6 +29,7 @@ final class MarkChecks {
     nameLevels(marks, report);
     namePiers(marks, report);
     keepPiersNear(marks, report);
+    namePowerPier(marks, report);
     nameTapes(marks, report);
     nameHoles(marks, report, "field.dug", FieldKeys.HOLE, dug -> "");
     nameHoles(
@@ -176,6 +177,19 @@ final class MarkChecks {
             Complaint.PIER_FAR,
             Map.of("most", report.units() == UnitSystem.IMPERIAL ? "300 ft" : "91 m"));
       }
+    }
+  }
+
+  /** The pier to which the power line goes. */
+  private static void namePowerPier(JobMarks marks, Report report) {
+    Optional<Fields> power = report.object(PowerKeys.POWER.name());
+    Optional<String> pier = power.flatMap(fields -> fields.find(PowerKeys.PIER));
+    boolean known =
+        pier.isEmpty()
+            || report.hasProblemAt(A_PIERS_NAME)
+            || marks.piers().stream().anyMatch(each -> each.find(PierKeys.ID).equals(pier));
+    if (!known) {
+      report.complain(power.get().node(PowerKeys.PIER), Complaint.PIER_UNKNOWN, Map.of());
     }
   }
 

@@ -21,6 +21,7 @@ import pegbook.calc.markaccuracy.MarkAccuracy;
 import pegbook.calc.ownmix.OwnMixPlan;
 import pegbook.calc.pierstiffness.PierStiffness;
 import pegbook.calc.pourday.PourDay;
+import pegbook.calc.powerline.PowerLine;
 import pegbook.calc.provingmarks.ProvingMarks;
 import pegbook.calc.safepegs.SafePegs;
 import pegbook.calc.safetynotes.SafetyNotes;
@@ -67,6 +68,7 @@ import pegbook.job.Job;
  * @param ownMix cement, sand and stone by weight, where the crew mixes from them
  * @param steelPlan what stands in the concrete
  * @param cutPlan which piece is cut from which bar
+ * @param powerLine the buried power line, where there is one
  * @param safetyNotes the dangers of this job, and who decides
  * @param startConditions what must be settled before anything begins
  * @param workEstimate how long each task takes
@@ -103,6 +105,7 @@ public record Packet(
     OwnMixPlan ownMix,
     SteelPlan steelPlan,
     CutPlan cutPlan,
+    PowerLine powerLine,
     SafetyNotes safetyNotes,
     StartConditions startConditions,
     WorkEstimate workEstimate,
@@ -142,6 +145,7 @@ public record Packet(
         ownMix,
         steelPlan,
         cutPlan,
+        powerLine,
         truckLoads,
         supplies,
         buyingList,

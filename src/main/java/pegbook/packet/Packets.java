@@ -43,6 +43,8 @@ import pegbook.calc.pierstiffness.PierStiffnessCalculator;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.pourday.PourDay;
 import pegbook.calc.pourday.PourDayCalculator;
+import pegbook.calc.powerline.PowerLine;
+import pegbook.calc.powerline.PowerLineCalculator;
 import pegbook.calc.provingmarks.ProvingMarks;
 import pegbook.calc.provingmarks.ProvingMarksCalculator;
 import pegbook.calc.safepegs.SafePegs;
@@ -130,6 +132,12 @@ public final class Packets {
             concreteExposure.needed().waterCement());
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
     CutPlan cutPlan = CutPlanCalculator.calculate(job, steelPlan.pieces());
+    PowerLine powerLine =
+        PowerLineCalculator.calculate(
+            job,
+            placement,
+            new Diggings(dug, digSchedule.heaps()),
+            safePegs.pegs().stream().map(SafePegs.Peg::peg).toList());
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, dug);
     StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
     WorkEstimate workEstimate =
@@ -137,7 +145,7 @@ public final class Packets {
             job,
             digSchedule.digging(),
             frostGrip.sleeves(),
-            tasks(tapeTable, safePegs, concretePlan, steelPlan));
+            tasks(tapeTable, safePegs, concretePlan, steelPlan, powerLine));
     DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
     TruckLoads truckLoads =
         TruckLoadsCalculator.calculate(job, concretePlan.pours(), pourDays(dayPlan));
@@ -154,6 +162,7 @@ public final class Packets {
                 frostGrip,
                 steelPlan,
                 cutPlan,
+                powerLine,
                 truckLoads,
                 supplies),
             taskDays(dayPlan));
@@ -184,6 +193,7 @@ public final class Packets {
         ownMix,
         steelPlan,
         cutPlan,
+        powerLine,
         safetyNotes,
         startConditions,
         workEstimate,

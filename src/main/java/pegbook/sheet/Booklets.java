@@ -67,6 +67,7 @@ public final class Booklets {
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
     sheets.put("cutPlan", cutPlan());
+    sheets.put("powerLine", powerLine());
     sheets.put("buyingList", Optional.of(BuyingListSheet.of(packet, writing)));
     sheets.put("calendar", calendar());
     sheets.put("safetyNotes", Optional.of(SafetyNotesSheet.of(packet, writing)));
@@ -89,6 +90,7 @@ public final class Booklets {
     sheets.put("pier", pier());
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
+    sheets.put("powerLine", powerLine());
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
     sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
     sheets.put("remarks", Optional.of(RemarksSheet.of(packet, writing)));
@@ -150,6 +152,12 @@ public final class Booklets {
   private Optional<SteelPlanSheet> steelPlan() {
     return SteelPlanSheet.isWanted(packet)
         ? Optional.of(SteelPlanSheet.of(packet, writing))
+        : Optional.empty();
+  }
+
+  private Optional<PowerLineSheet> powerLine() {
+    return PowerLineSheet.isWanted(packet)
+        ? Optional.of(PowerLineSheet.of(packet, writing))
         : Optional.empty();
   }
 

@@ -95,6 +95,9 @@ final class CalendarBars {
     waits(lines, Wait.INSPECTION);
     work(lines, "pour", Task.Kind.POUR);
     work(lines, "strip", Task.Kind.STRIP);
+    work(lines, "trench", Task.Kind.TRENCH, Task.Kind.LAY_PIPE);
+    waits(lines, Wait.TRENCH_INSPECTION);
+    work(lines, "backfill", Task.Kind.BACKFILL);
     waits(lines, Wait.LOAD);
     return lines;
   }

@@ -11,6 +11,7 @@ import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.dayplan.DayPlan.Finish;
 import pegbook.calc.dayplan.DayPlan.Hold;
 import pegbook.calc.dayplan.DayPlan.Link;
+import pegbook.calc.dayplan.DayPlan.Wait;
 import pegbook.packet.Packet;
 import pegbook.sheet.drawing.Drawing;
 
@@ -154,7 +155,9 @@ public record CalendarSheet(
     Map<String, String> values = values(packet, writing);
     return new HoldRow(
         texts.say("calendar.hold." + kind, values),
-        hold.marks().isEmpty() ? texts.say("calendar.all") : formats.names(hold.marks()),
+        hold.marks().isEmpty()
+            ? texts.say(hold.kind() == Wait.TRENCH_INSPECTION ? "calendar.trench" : "calendar.all")
+            : formats.names(hold.marks()),
         when,
         hold.call().map(formats::weekday).orElse(""),
         texts.say("calendar.why." + kind, values));

@@ -27,6 +27,9 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
   private static final Map<Task.Kind, List<String>> THINGS =
       new EnumMap<>(
           Map.of(
+              Task.Kind.TRENCH, List.of("trench-tools"),
+              Task.Kind.LAY_PIPE, List.of("pipe-and-wire", "pipe-tools"),
+              Task.Kind.BACKFILL, List.of("warning-tape"),
               Task.Kind.MARK_OUT, List.of("tapes", "paint"),
               Task.Kind.PROVE, List.of("tapes"),
               Task.Kind.DIG, List.of("stick"),
@@ -43,6 +46,8 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
           "tapes", "two-tapes",
           "paint", "hammer",
           "forms", "saw",
+          "pipe-and-wire", "",
+          "warning-tape", "fill-tamper",
           "pliers", "nippers",
           "spacers", "",
           "covers", "",

@@ -114,6 +114,9 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
   }
 
   private Optional<Step> step(Task.Kind kind) {
+    if (TrenchDay.isTrench(kind)) {
+      return Optional.of(new TrenchDay(packet, writing).step(kind, id()));
+    }
     if (Task.HOLD_POINTS.contains(kind)) {
       return Optional.of(new Step(say("work." + word(kind)), ticks(kind)));
     }
@@ -180,6 +183,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
         .filter(
             finding ->
                 finding.subjects().isEmpty()
+                    || (TrenchDay.isAbout(finding) && day.has(Task.Kind.TRENCH))
                     || finding.subjects().stream().anyMatch(day.holes()::contains))
         .map(this::stop)
         .toList();
@@ -207,6 +211,12 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     if (day.has(Task.Kind.DIG)) {
       rules.add(say("stop.line"));
       rules.add(say("stop.hole"));
+    }
+    if (day.has(Task.Kind.TRENCH) && rules.isEmpty()) {
+      rules.add(say("stop.line"));
+    }
+    if (day.has(Task.Kind.BACKFILL)) {
+      rules.add(say("stop.trench"));
     }
     if (day.has(Task.Kind.POUR)) {
       rules.add(say("stop.inspection"));
@@ -266,6 +276,9 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
               say(
                   "leaving.covered",
                   Map.of("count", formats().count(open.size()), "holes", formats().names(open)))));
+    }
+    if (TrenchDay.isOpenAfter(packet, day.number())) {
+      ticks.add(new Tick(id() + ".leaving.trench", say("leaving.trench")));
     }
     ticks.add(new Tick(id() + ".leaving.written", say(written())));
     return ticks;

@@ -225,6 +225,7 @@ public record SitePlanSheet(
           say("site-plan.legend.hole"),
           say("site-plan.legend.heap"),
           say("site-plan.legend.baseline"),
+          say("site-plan.legend.route"),
           say("site-plan.legend.tie"),
           say("site-plan.legend.lot-line"),
           say("site-plan.legend.setback"),

@@ -54,6 +54,7 @@ public final class Texts {
           "cut-plan",
           "own-mix",
           "truck-loads",
+          "power-line",
           "supplies",
           "buying-list",
           "safety-notes",

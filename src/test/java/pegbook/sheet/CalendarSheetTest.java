@@ -44,7 +44,11 @@ class CalendarSheetTest {
     assertThat(sheet(DECK).holds())
         .extracting(CalendarSheet.HoldRow::what)
         .containsExactly(
-            "Buried lines marked and confirmed", "Inspector's visit", "Forms off", "Load");
+            "Buried lines marked and confirmed",
+            "Inspector's visit",
+            "Trench looked at before it is filled",
+            "Forms off",
+            "Load");
     assertThat(sheet(DECK).holds()).allSatisfy(row -> assertThat(row.why()).endsWith("."));
   }
 
@@ -89,7 +93,8 @@ class CalendarSheetTest {
                   case MARK_OUT, PROVE -> "mark";
                   case DIG, CARRY_SPOIL -> "dig";
                   case GRAVEL, FORM, STEEL -> "fill";
-                  case LOOK, INSPECTION -> "";
+                  case TRENCH, LAY_PIPE -> "trench";
+                  case LOOK, INSPECTION, TRENCH_INSPECTION -> "";
                   default -> portion.kind().name();
                 })
         .filter(line -> !line.isEmpty())

@@ -191,6 +191,7 @@ public final class DigJob {
         TestShop.plain(),
         Optional.empty(),
         field,
+        Optional.empty(),
         List.of());
   }
 

@@ -183,6 +183,7 @@ public final class FillJob {
         plain.shop(),
         plain.prices(),
         plain.field(),
+        plain.power(),
         plain.defaults());
   }
 }

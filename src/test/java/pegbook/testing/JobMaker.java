@@ -72,6 +72,7 @@ public final class JobMaker {
     daySheets();
     heat();
     new MadeField(job, number, chance, written).field();
+    new MadePower(job, number, imperial).power(outline.reach());
     return job;
   }
 

@@ -85,7 +85,10 @@ class JobMakerTest {
             "/plan/machine",
             "/field/dug",
             "/tools",
-            "/concrete")) {
+            "/concrete",
+            "/power",
+            "/power/pier",
+            "/power/depth")) {
       assertThat(JOBS.stream().map(job -> job.at(path).isMissingNode()).distinct())
           .as(path)
           .hasSize(2);

@@ -185,6 +185,7 @@ public final class LayoutJob {
         TestShop.plain(),
         Optional.empty(),
         field,
+        Optional.empty(),
         List.of());
   }
 }

@@ -156,6 +156,7 @@ public final class SiteJob {
         TestShop.plain(),
         Optional.empty(),
         Field.NOTHING,
+        Optional.empty(),
         List.of());
   }
 

@@ -39,6 +39,7 @@ public record BuyingList(
     BUILDING_YARD,
     STEEL_YARD,
     HARDWARE_SHOP,
+    ELECTRICAL_SHOP,
     /** Nobody says who sells it. */
     OTHER
   }

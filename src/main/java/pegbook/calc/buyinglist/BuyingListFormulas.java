@@ -35,6 +35,11 @@ final class BuyingListFormulas {
 
   private static final double STEEL_KILOGRAMS = 7850;
 
+  /** PVC: 0.61 lb/ft for each square inch; 1400 kg/m³; common practice. */
+  private static final double PVC_POUNDS = 0.61;
+
+  private static final double PVC_KILOGRAMS = 1400;
+
   private final boolean imperial;
   private final Symbol mass;
 
@@ -73,6 +78,44 @@ final class BuyingListFormulas {
         Citation.COMMON_PRACTICE,
         "",
         x -> imperial ? x[0] * 27 * GRAVEL_POUNDS : x[0] * GRAVEL_KILOGRAMS);
+  }
+
+  /** Mass of sand, which lies as heavy as gravel: volume. */
+  Formula sand() {
+    return new Formula(
+        "buying-list.sand-mass",
+        imperial ? "m = V · 27 · 100" : "m = V · 1600",
+        List.of(new Symbol("V", "sand-ordered", imperial ? Unit.CUBIC_YARD : Unit.CUBIC_METRE)),
+        mass,
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> imperial ? x[0] * 27 * GRAVEL_POUNDS : x[0] * GRAVEL_KILOGRAMS);
+  }
+
+  /** Mass of pipes: how many, length of one, outside and inside diameter. */
+  Formula pipes(boolean steel) {
+    double kilograms = steel ? STEEL_KILOGRAMS : PVC_KILOGRAMS;
+    double pounds = steel ? STEEL_POUNDS : PVC_POUNDS;
+    return new Formula(
+        steel ? "buying-list.steel-pipe-mass" : "buying-list.pipe-mass",
+        imperial
+            ? "m = n · L · " + (steel ? "3.4" : "0.61") + " · π · (D² − d²) / 4"
+            : "m = n · L · π · (D² − d²) / 4 / 10⁶ · " + (steel ? "7850" : "1400"),
+        List.of(
+            count(),
+            new Symbol("L", "pipe-as-sold", imperial ? Unit.FOOT : Unit.METRE),
+            new Symbol("D", "pipe-outside", imperial ? Unit.INCH : Unit.MILLIMETRE),
+            new Symbol("d", "pipe-inside", imperial ? Unit.INCH : Unit.MILLIMETRE)),
+        mass,
+        Citation.COMMON_PRACTICE,
+        "",
+        x ->
+            x[0]
+                * x[1]
+                * Math.PI
+                * (x[2] * x[2] - x[3] * x[3])
+                / 4
+                * (imperial ? pounds : kilograms / 1e6));
   }
 
   /** Mass of gravel in bags: how many, volume of one. */

@@ -60,6 +60,13 @@ record OrderMass(Working working, Optional<Mass> piece) {
             Goods.of(need) == Goods.FENCE_POSTS ? formulas.posts() : formulas.stakes();
         yield Optional.of(pieces(need, Working.of(formula, line, count)));
       }
+      case POWER_SAND ->
+          Optional.of(
+              new OrderMass(
+                  Working.of(formulas.sand(), line, new Volume(need.unit().toSi(need.order()))),
+                  Optional.empty()));
+      case POWER_CONDUIT, POWER_DATA_CONDUIT -> pipes(need, line, formulas.pipes(false));
+      case POWER_METAL_CONDUIT -> pipes(need, line, formulas.pipes(true));
       default -> Optional.empty();
     };
   }
@@ -76,6 +83,27 @@ record OrderMass(Working working, Optional<Mass> piece) {
     Count count = new Count(need.order());
     return Optional.of(
         pieces(need, Working.of(formula, line, count, along.get(), wide.get(), thick.get())));
+  }
+
+  private static Optional<OrderMass> pipes(Need need, String line, Formula formula) {
+    return Goods.length(need, "stock")
+        .flatMap(
+            stock ->
+                Goods.length(need, "outside")
+                    .flatMap(
+                        outside ->
+                            Goods.length(need, "inside")
+                                .map(
+                                    inside ->
+                                        pieces(
+                                            need,
+                                            Working.of(
+                                                formula,
+                                                line,
+                                                new Count(need.order()),
+                                                stock,
+                                                outside,
+                                                inside)))));
   }
 
   private static OrderMass pieces(Need need, Working working) {

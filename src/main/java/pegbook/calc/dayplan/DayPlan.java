@@ -110,6 +110,8 @@ public record DayPlan(
     LOOK,
     /** The inspector: before the pour. */
     INSPECTION,
+    /** Someone looks at the open trench: before it is filled in. */
+    TRENCH_INSPECTION,
     /** The concrete holds without its form. */
     STRIP,
     /** The concrete bears load. */

@@ -46,6 +46,7 @@ final class Gates {
       }
       gates.add(new Gate(Wait.INSPECTION, lot, SHUT, -1));
     }
+    job.power().ifPresent(power -> gates.add(new Gate(Wait.TRENCH_INSPECTION, 0, SHUT, -1)));
   }
 
   List<Gate> all() {
@@ -76,13 +77,14 @@ final class Gates {
   }
 
   private static boolean isOfAll(Wait wait) {
-    return wait == Wait.UTILITIES || wait == Wait.MACHINE;
+    return wait == Wait.UTILITIES || wait == Wait.MACHINE || wait == Wait.TRENCH_INSPECTION;
   }
 
   private List<Wait> waits(Task.Kind kind) {
     return switch (kind) {
-      case MARK_OUT, PROVE, LOOK, INSPECTION, STRIP -> List.of();
-      case SET_PEGS, DIG, CARRY_SPOIL -> List.of(Wait.UTILITIES);
+      case MARK_OUT, PROVE, LOOK, INSPECTION, STRIP, LAY_PIPE, TRENCH_INSPECTION -> List.of();
+      case SET_PEGS, DIG, CARRY_SPOIL, TRENCH -> List.of(Wait.UTILITIES);
+      case BACKFILL -> List.of(Wait.TRENCH_INSPECTION);
       case BORE -> List.of(Wait.UTILITIES, Wait.MACHINE);
       case GRAVEL, FORM, STEEL -> List.of(Wait.LOOK);
       case POUR ->

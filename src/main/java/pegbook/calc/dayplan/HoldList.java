@@ -60,7 +60,7 @@ record HoldList(Job job, Schedule schedule) {
           gate.after() < 0 || !schedule.dates().isDated()
               ? Optional.empty()
               : Optional.of(schedule.dates().request(gate.after()));
-      case LOOK, INSPECTION ->
+      case LOOK, INSPECTION, TRENCH_INSPECTION ->
           date.map(visit -> job.plan().inspection().notice().before(visit))
               .map(HoldList::backToOffice);
       case MACHINE, STRIP, LOAD -> Optional.empty();

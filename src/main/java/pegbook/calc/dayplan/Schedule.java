@@ -93,6 +93,9 @@ final class Schedule {
     if (isPast(0, Set.of(Task.Kind.MARK_OUT, Task.Kind.PROVE))) {
       gates.open(Wait.UTILITIES, 0);
     }
+    if (isPast(0, Set.of(Task.Kind.TRENCH, Task.Kind.LAY_PIPE))) {
+      gates.open(Wait.TRENCH_INSPECTION, 0);
+    }
     for (int lot = 0; lot < list.lots().size(); lot++) {
       if (isPast(lot, Set.of(Task.Kind.BORE, Task.Kind.DIG))) {
         gates.open(Wait.LOOK, lot);
@@ -166,6 +169,7 @@ final class Schedule {
     List<Portion> portions = days.computeIfAbsent(day, any -> new ArrayList<>());
     holdPoint(step, Wait.LOOK, Task.Kind.LOOK).ifPresent(portions::add);
     holdPoint(step, Wait.INSPECTION, Task.Kind.INSPECTION).ifPresent(portions::add);
+    holdPoint(step, Wait.TRENCH_INSPECTION, Task.Kind.TRENCH_INSPECTION).ifPresent(portions::add);
     double part = hours / pace.hours(step.task());
     boolean continued = begun[i] >= 0;
     rest[i] -= hours;
@@ -199,6 +203,9 @@ final class Schedule {
   private void setOff(Step step, int day) {
     if (isPast(0, Set.of(Task.Kind.MARK_OUT, Task.Kind.PROVE))) {
       gates.setOff(Wait.UTILITIES, 0, day);
+    }
+    if (isPast(0, Set.of(Task.Kind.TRENCH, Task.Kind.LAY_PIPE))) {
+      gates.setOff(Wait.TRENCH_INSPECTION, 0, day);
     }
     int lot = step.lot();
     Set<Task.Kind> open = new TreeSet<>(Set.of(Task.Kind.BORE, Task.Kind.DIG));

@@ -25,6 +25,9 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
   private static final List<Task.Kind> FILLING =
       List.of(Task.Kind.GRAVEL, Task.Kind.FORM, Task.Kind.STEEL);
 
+  private static final List<Task.Kind> TRENCHING =
+      List.of(Task.Kind.TRENCH, Task.Kind.LAY_PIPE, Task.Kind.BACKFILL);
+
   /** In so many lots of about equal hours of digging. */
   static WorkList of(List<Task> tasks, int count) {
     List<List<String>> lots = lots(tasks, count);
@@ -42,6 +45,8 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
       add(steps, lot, of(here, Task.Kind.POUR));
       add(steps, lot, of(here, Task.Kind.STRIP));
     }
+    // The trench fills the days on which the holes wait.
+    TRENCHING.forEach(kind -> of(tasks, kind).forEach(task -> steps.add(new Step(task, 0))));
     return new WorkList(steps, lots);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
+import pegbook.figures.PowerPath;
 import pegbook.figures.SpoilHeap;
 import pegbook.geometry.Point;
 import pegbook.geometry.Polygon;
@@ -27,6 +28,7 @@ final class HeapGround {
   private final Placement placement;
   private final List<Hole> holes;
   private final Length edge;
+  private final Optional<PowerPath> power;
   private final List<SpoilHeap> heaps = new ArrayList<>();
 
   HeapGround(Job job, Placement placement, List<Hole> holes) {
@@ -34,6 +36,7 @@ final class HeapGround {
     this.placement = placement;
     this.holes = List.copyOf(holes);
     this.edge = EdgeRule.of(job).distance();
+    this.power = PowerPath.of(job);
   }
 
   /** Least distance from a hole's edge to a heap's foot. */
@@ -50,6 +53,7 @@ final class HeapGround {
   boolean isFree(Point centre, Length radius) {
     return holes.stream().allMatch(hole -> isClearOf(hole, centre, radius))
         && heaps.stream().allMatch(heap -> clear(centre, heap.centre(), radius, heap.radius()))
+        && power.map(path -> !path.from(centre).isLessThan(radius.plus(edge))).orElse(true)
         && obstacles(centre, radius).isEmpty()
         && isOnTheLot(centre, radius);
   }

@@ -3,6 +3,7 @@ package pegbook.calc.safepegs;
 import java.util.List;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
+import pegbook.figures.PowerPath;
 import pegbook.figures.SpoilHeap;
 import pegbook.geometry.Point;
 import pegbook.geometry.Polygon;
@@ -60,6 +61,16 @@ final class PegGround {
     for (CartPath path : paths) {
       taken.take(Strip.along(path.along(), path.width().metres() / 2 + slackMetres));
     }
+    // As beside a hole: a trench's edge crumbles as well.
+    PowerPath.of(job)
+        .ifPresent(
+            path ->
+                path.legs()
+                    .forEach(
+                        leg ->
+                            taken.take(
+                                Strip.along(
+                                    leg, path.half().plus(rules.hole()).metres() + slackMetres))));
     job.ground().benchmark().ifPresent(mark -> taken.take(around(mark.at(), rules.feature())));
   }
 

@@ -82,7 +82,7 @@ record DiggingNotes(Job job, List<Hole> holes, Rules rules) {
 
   private Note spoil() {
     return Note.of("spoil-back", Stage.WHILE_DIGGING, 17)
-        .during(Kind.DIG, Kind.CARRY_SPOIL, Kind.GRAVEL, Kind.POUR)
+        .during(Kind.DIG, Kind.CARRY_SPOIL, Kind.GRAVEL, Kind.POUR, Kind.TRENCH)
         .with("back", Argument.of(ExcavationRule.find("spoil-edge").threshold()))
         .decidedBy(Decider.WORK_SAFETY_AUTHORITY)
         .leaningOn(rules.construction("651(j)(2)"));

@@ -26,7 +26,7 @@ record GroundNotes(Job job, List<Hole> holes, Rules rules) {
     notes.add(utilities());
     notes.add(
         Note.of("private-lines", Stage.BEFORE_DIGGING, 16)
-            .during(Kind.DIG)
+            .during(Kind.DIG, Kind.TRENCH)
             .decidedBy(Decider.OWNER)
             .leaningOn(rules.on(Topic.UTILITIES, ONE_CALL)));
     notes.add(handDigging());
@@ -34,7 +34,7 @@ record GroundNotes(Job job, List<Hole> holes, Rules rules) {
     if (!lines.isEmpty()) {
       notes.add(
           knownLines(lines)
-              .during(Kind.DIG)
+              .during(Kind.DIG, Kind.TRENCH)
               .decidedBy(Decider.UTILITY_SERVICE)
               .leaningOn(rules.construction("651(b)(3)", "651(b)(4)")));
     }
@@ -57,7 +57,7 @@ record GroundNotes(Job job, List<Hole> holes, Rules rules) {
   private Note utilities() {
     Note note =
         Note.of(utilitiesId(), Stage.BEFORE_DIGGING, 3)
-            .during(Kind.MARK_OUT, Kind.PROVE, Kind.DIG)
+            .during(Kind.MARK_OUT, Kind.PROVE, Kind.DIG, Kind.TRENCH)
             .decidedBy(Decider.UTILITY_SERVICE)
             .leaningOn(
                 rules.on(
@@ -79,7 +79,7 @@ record GroundNotes(Job job, List<Hole> holes, Rules rules) {
     SafetyLimit zone = SafetyLimit.find("hand-dig-zone");
     Note note =
         Note.of(rules.id("hand-dig-zone"), Stage.BEFORE_DIGGING, 10)
-            .during(Kind.DIG)
+            .during(Kind.DIG, Kind.TRENCH)
             .decidedBy(Decider.UTILITY_SERVICE)
             .leaningOn(rules.on(Topic.UTILITIES, zone.source()));
     return rules.unitedStates()

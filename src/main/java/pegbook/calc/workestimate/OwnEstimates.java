@@ -34,7 +34,17 @@ record OwnEstimates(List<Estimate> estimates) {
       case STEEL -> Optional.of(Work.STEEL);
       case POUR -> Optional.of(Work.POUR);
       case STRIP -> Optional.of(Work.STRIP);
-      case MARK_OUT, PROVE, SET_PEGS, BORE, LOOK, INSPECTION -> Optional.empty();
+      case MARK_OUT,
+          PROVE,
+          SET_PEGS,
+          BORE,
+          LOOK,
+          INSPECTION,
+          TRENCH,
+          LAY_PIPE,
+          TRENCH_INSPECTION,
+          BACKFILL ->
+          Optional.empty();
     };
   }
 }

@@ -28,6 +28,7 @@ public final class Legend {
       String hole,
       String heap,
       String baseline,
+      String route,
       String tie,
       String lotLine,
       String setback,
@@ -64,6 +65,9 @@ public final class Legend {
       ring(names.heap(), FigureLayer.HEAP, false);
     }
     line(names.baseline(), FigureLayer.BASELINE);
+    if (!content.route().isEmpty()) {
+      line(names.route(), RouteLayer.ROUTE);
+    }
     if (!content.sitePlan().ties().isEmpty()) {
       line(names.tie(), Pen.HAIR.dashed());
     }

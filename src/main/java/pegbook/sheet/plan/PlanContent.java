@@ -27,6 +27,7 @@ import pegbook.sheet.drafting.Extent;
  * @param heaps the spoil
  * @param baselineFirst the baseline's first mark
  * @param baselineSecond its second
+ * @param route the power line, from place to place; empty where there is none
  */
 public record PlanContent(
     UnitSystem units,
@@ -37,10 +38,12 @@ public record PlanContent(
     List<Hole> holes,
     List<SpoilHeap> heaps,
     Point baselineFirst,
-    Point baselineSecond) {
+    Point baselineSecond,
+    List<Point> route) {
   public PlanContent {
     holes = List.copyOf(holes);
     heaps = List.copyOf(heaps);
+    route = List.copyOf(route);
   }
 
   /** All of a packet. */
@@ -55,7 +58,8 @@ public record PlanContent(
         packet.depthTargets().holes(),
         packet.digSchedule().heaps(),
         placement.mark(packet.tapeTable().baseline().first()).at(),
-        placement.mark(packet.tapeTable().baseline().second()).at());
+        placement.mark(packet.tapeTable().baseline().second()).at(),
+        packet.powerLine().line().map(line -> line.route().places()).orElse(List.of()));
   }
 
   /** The same with some of the holes alone, and no heap. */
@@ -69,7 +73,8 @@ public record PlanContent(
         some,
         List.of(),
         baselineFirst,
-        baselineSecond);
+        baselineSecond,
+        List.of());
   }
 
   /** How far floor, holes and heaps reach. */
@@ -92,6 +97,7 @@ public record PlanContent(
     site.boundary().ifPresent(lot -> places.addAll(lot.corners()));
     site.features().forEach(feature -> places.addAll(places(feature.shape())));
     benchmark.ifPresent(mark -> places.add(mark.at()));
+    places.addAll(route);
     Extent figure = figure();
     return places.isEmpty() ? figure : Extent.of(places).with(figure);
   }

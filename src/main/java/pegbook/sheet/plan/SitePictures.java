@@ -219,6 +219,7 @@ public final class SitePictures {
       marks(labels, view, first, parts);
       labels.sizes();
     }
+    List<String> nameless = new RouteLayer(view, content).name(SIZE);
     labels.ties();
     labels.lotDistances();
     labels.features();
@@ -226,7 +227,10 @@ public final class SitePictures {
     if (alone) {
       labels.heaps();
     }
-    return new PlanPicture(finish(view, id, description), scale, unnamed(labels, parts));
+    return new PlanPicture(
+        finish(view, id, description),
+        scale,
+        Stream.concat(unnamed(labels, parts).stream(), nameless.stream()).toList());
   }
 
   private static void edges(PlanView view, List<Pictured> parts) {
@@ -273,6 +277,7 @@ public final class SitePictures {
     ground(view);
     FigureLayer figure = new FigureLayer(view);
     figure.heaps(content.heaps());
+    new RouteLayer(view, content).draw();
     if (baseline) {
       marks(view);
     } else {

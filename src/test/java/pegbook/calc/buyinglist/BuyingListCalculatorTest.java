@@ -89,6 +89,7 @@ class BuyingListCalculatorTest {
         new Shop(load, Length.ofFeet(4), Volume.ofCubicFeet(0.5)),
         prices,
         plain.field(),
+        plain.power(),
         plain.defaults());
   }
 
