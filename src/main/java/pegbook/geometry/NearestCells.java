@@ -56,12 +56,7 @@ public record NearestCells(Area floor, List<Cell> cells) {
    * @throws IllegalArgumentException when two places are one
    */
   public static NearestCells of(Polygon outline, List<Opening> openings, List<Point> places) {
-    Geometry floor = outline.shape();
-    for (Opening opening : openings) {
-      if (opening.radius().isMoreThan(Length.ZERO)) {
-        floor = overlay(floor, round(opening).shape(), OverlayNG.DIFFERENCE);
-      }
-    }
+    Geometry floor = floor(outline, openings);
     List<Point> frame = frame(outline, places);
     List<Cell> cells = new ArrayList<>();
     for (Point place : places) {
@@ -69,6 +64,17 @@ public record NearestCells(Area floor, List<Cell> cells) {
       cells.add(new Cell(place, pieces(overlay(nearest, floor, OverlayNG.INTERSECTION))));
     }
     return new NearestCells(new Area(floor.getArea()), cells);
+  }
+
+  /** A floor less its openings. */
+  static Geometry floor(Polygon outline, List<Opening> openings) {
+    Geometry floor = outline.shape();
+    for (Opening opening : openings) {
+      if (opening.radius().isMoreThan(Length.ZERO)) {
+        floor = overlay(floor, round(opening).shape(), OverlayNG.DIFFERENCE);
+      }
+    }
+    return floor;
   }
 
   private static Geometry overlay(Geometry one, Geometry other, int operation) {
