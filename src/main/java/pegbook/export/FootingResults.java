@@ -29,11 +29,10 @@ final class FootingResults {
   }
 
   private static void load(JsonFigures json, CombinedLoad load) {
-    json.text("mark", load.mark());
-    if (load.parts() instanceof SupportLoad.ByArea byArea) {
-      json.quantity("squareMetres", byArea.area());
-    }
-    json.quantity("deadNewtons", load.parts().dead())
+    json.text("mark", load.mark())
+        .quantity("squareMetres", load.parts().area())
+        .flag("byBeam", load.parts() instanceof SupportLoad.ByBeam)
+        .quantity("deadNewtons", load.parts().dead())
         .quantity("liveNewtons", load.parts().live())
         .quantity("snowNewtons", load.parts().snow())
         .text("governs", load.governs().name())

@@ -51,6 +51,11 @@ final class SubjectResults {
     json.object("steel", content -> steel(content, packet.steelPlan()));
     json.object("cutPlan", content -> CutPlanResults.write(content, packet.cutPlan()));
     packet
+        .floorFrame()
+        .built()
+        .ifPresent(
+            built -> json.object("floorFrame", content -> FrameResults.write(content, built)));
+    packet
         .powerLine()
         .line()
         .ifPresent(line -> json.object("power", content -> PowerResults.write(content, line)));

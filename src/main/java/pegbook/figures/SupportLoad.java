@@ -11,6 +11,9 @@ import pegbook.measure.Force;
 public sealed interface SupportLoad {
   String mark();
 
+  /** Floor that it carries. */
+  Area area();
+
   Force dead();
 
   Force live();
@@ -21,6 +24,7 @@ public sealed interface SupportLoad {
   record ByArea(String mark, Area area, Force dead, Force live, Optional<Force> snow)
       implements SupportLoad {}
 
-  /** By the beams of a floor frame. */
-  record ByBeam(String mark, Force dead, Force live, Optional<Force> snow) implements SupportLoad {}
+  /** By the beams of a floor frame: the floor that these bring. */
+  record ByBeam(String mark, Area area, Force dead, Force live, Optional<Force> snow)
+      implements SupportLoad {}
 }

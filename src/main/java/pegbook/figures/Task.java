@@ -33,6 +33,9 @@ public record Task(Kind kind, Optional<String> mark, Duration least, Duration mo
     INSPECTION,
     POUR,
     STRIP,
+    /** Posts, beams, joists: once the last footing may be loaded. */
+    FRAME,
+    BOARDS,
     /** The trench of the power line. */
     TRENCH,
     /** Sand, pipe, conductors. */

@@ -14,6 +14,7 @@ import pegbook.measure.Pressure;
  * @param groundSnow snow on the ground, not on the floor
  * @param top walking surface above the highest ground under the floor
  * @param buildUp from the tops of the posts up to the walking surface: beams, joists and boards
+ * @param frame what its frame is made of; absent: the packet works no frame
  */
 public record Floor(
     Use use,
@@ -21,7 +22,19 @@ public record Floor(
     Optional<Pressure> dead,
     Optional<Pressure> groundSnow,
     Optional<Length> top,
-    Optional<Length> buildUp) {
+    Optional<Length> buildUp,
+    Optional<Frame> frame) {
+  /** A floor whose frame is not worked. */
+  public Floor(
+      Use use,
+      Optional<Pressure> live,
+      Optional<Pressure> dead,
+      Optional<Pressure> groundSnow,
+      Optional<Length> top,
+      Optional<Length> buildUp) {
+    this(use, live, dead, groundSnow, top, buildUp, Optional.empty());
+  }
+
   /** Uses. */
   public enum Use {
     PRIVATE_DECK,

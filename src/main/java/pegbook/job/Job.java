@@ -2,6 +2,7 @@ package pegbook.job;
 
 import java.util.List;
 import java.util.Optional;
+import pegbook.measure.Length;
 
 /**
  * One structure to be built.
@@ -65,5 +66,23 @@ public record Job(
         .findFirst()
         .map(Pier::side)
         .orElseGet(supports::side);
+  }
+
+  /** The same job whose floor says how high its frame is, where it did not say so itself. */
+  public Job withBuildUp(Optional<Length> height) {
+    Optional<Floor> framed =
+        floor.map(
+            some ->
+                new Floor(
+                    some.use(),
+                    some.live(),
+                    some.dead(),
+                    some.groundSnow(),
+                    some.top(),
+                    some.buildUp().or(() -> height),
+                    some.frame()));
+    return new Job(
+        name, heading, place, site, ground, layout, supports, piers, framed, wind, design, crew,
+        plan, tools, spoil, concrete, stock, shop, prices, field, power, defaults);
   }
 }

@@ -2,9 +2,11 @@ package pegbook.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
 import pegbook.measure.Pressure;
+import pegbook.measure.UnitSystem;
 
 /**
  * What pieces are cut from.
@@ -16,6 +18,7 @@ import pegbook.measure.Pressure;
  * @param usefulOffcut from which length on what is left over is kept
  * @param yield strength of the steel, as its grade says
  * @param coating of the bars
+ * @param timber lengths sold of a size of timber
  */
 public record Stock(
     Length length,
@@ -24,7 +27,20 @@ public record Stock(
     Length kerf,
     Length usefulOffcut,
     Pressure yield,
-    Coating coating) {
+    Coating coating,
+    List<Bar> timber) {
+  /** Stock without any timber listed. */
+  public Stock(
+      Length length,
+      List<Bar> bars,
+      List<Offcut> offcuts,
+      Length kerf,
+      Length usefulOffcut,
+      Pressure yield,
+      Coating coating) {
+    this(length, bars, offcuts, kerf, usefulOffcut, yield, coating, List.of());
+  }
+
   /** What lies on the steel. */
   public enum Coating {
     NONE,
@@ -36,14 +52,34 @@ public record Stock(
   public Stock {
     bars = List.copyOf(bars);
     offcuts = List.copyOf(offcuts);
+    timber = List.copyOf(timber);
   }
 
   /** Bars of these lengths are one kind of thing in the shop. */
   private static final Length SAME_LENGTH = Length.ofMillimetres(0.1);
 
-  /** The price of a bar of a size and length, where it is known. */
+  /** Lengths of timber that yards usually have: common practice. */
+  public static List<Length> usualTimber(UnitSystem units) {
+    return units == UnitSystem.IMPERIAL
+        ? List.of(
+            Length.ofFeet(8),
+            Length.ofFeet(10),
+            Length.ofFeet(12),
+            Length.ofFeet(14),
+            Length.ofFeet(16))
+        : List.of(
+            new Length(3), new Length(3.6), new Length(4.2), new Length(4.8), new Length(5.4));
+  }
+
+  /** The longest of them. */
+  public static Length longestUsual(UnitSystem units) {
+    List<Length> usual = usualTimber(units);
+    return usual.get(usual.size() - 1);
+  }
+
+  /** The price of a bar or a timber of a size and length, where it is known. */
   public Optional<Money> price(String size, Length sold) {
-    return bars.stream()
+    return Stream.concat(bars.stream(), timber.stream())
         .filter(bar -> bar.size().equals(size))
         .filter(bar -> !bar.length().minus(sold).abs().isMoreThan(SAME_LENGTH))
         .flatMap(bar -> bar.price().stream())

@@ -112,7 +112,9 @@ enum Complaint {
   BREAKER_SMALL,
   UNDER_LONG,
   SIZE_OF_OTHER_UNITS,
-  PIER_UNKNOWN;
+  PIER_UNKNOWN,
+  GRADE_NOT_LISTED,
+  NOT_A_SUPPORT;
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)\\}");
   private static final Properties WORDS = read();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import pegbook.geometry.Point;
+import pegbook.job.Frame;
 import pegbook.job.Layout.Baseline;
 import pegbook.job.Outline;
 import pegbook.job.Plan;
@@ -27,6 +28,7 @@ final class MarkChecks {
     fitSupports(marks, report);
     nameBaseline(marks, report);
     nameLevels(marks, report);
+    nameFrame(marks, report);
     namePiers(marks, report);
     keepPiersNear(marks, report);
     namePowerPier(marks, report);
@@ -69,6 +71,28 @@ final class MarkChecks {
     know(marks, named.first(), layout.get().item(LayoutKeys.BASELINE, 0), report);
     if (!named.first().equals(named.second())) {
       know(marks, named.second(), layout.get().item(LayoutKeys.BASELINE, 1), report);
+    }
+  }
+
+  /** Joists lie along the line of two supports. */
+  private static void nameFrame(JobMarks marks, Report report) {
+    Optional<Fields> frame = report.object("floor.frame");
+    Optional<Frame.Along> along = frame.flatMap(fields -> fields.find(FrameKeys.ALONG));
+    if (along.isEmpty()) {
+      return;
+    }
+    if (along.get().first().equals(along.get().second())) {
+      report.complain(frame.get().item(FrameKeys.ALONG, 1), Complaint.MARK_TWICE, Map.of());
+      return;
+    }
+    List<String> two = List.of(along.get().first(), along.get().second());
+    for (int i = 0; i < two.size(); i++) {
+      Node at = frame.get().item(FrameKeys.ALONG, i);
+      if (two.get(i).startsWith("P")) {
+        report.complain(at, Complaint.NOT_A_SUPPORT, Map.of());
+      } else {
+        know(marks, two.get(i), at, report);
+      }
     }
   }
 

@@ -14,10 +14,12 @@ final class PowerChecks {
 
   /** Whether its own values fit each other as far as they were read. */
   static boolean hold(Fields fields, Report report) {
-    return isApart(fields, report)
-        & bearsLoad(fields)
-        & isOnTheRoute(fields, report)
-        & isOfOneSeries(fields, report);
+    boolean apart = isApart(fields, report);
+    boolean bears = bearsLoad(fields);
+    boolean onTheRoute = isOnTheRoute(fields, report);
+    boolean ofOneSeries = isOfOneSeries(fields, report);
+    // All of them first, so that every problem is told at once.
+    return apart && bears && onTheRoute && ofOneSeries;
   }
 
   private static boolean isApart(Fields fields, Report report) {

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import pegbook.job.Stock;
 
-/** Prices of bars against all others: a total takes one currency. */
+/** Prices of bars and timber against all others: a total takes one currency. */
 final class PriceChecks {
   private PriceChecks() {}
 
@@ -16,16 +16,15 @@ final class PriceChecks {
     if (stock.isEmpty() || currency.isEmpty()) {
       return;
     }
-    List<Stock.Bar> bars = stock.get().find(StockKeys.BARS).orElse(List.of());
+    look(stock.get(), StockKeys.BARS, currency.get(), report);
+    look(stock.get(), StockKeys.TIMBER, currency.get(), report);
+  }
+
+  private static void look(Fields stock, Key<List<Stock.Bar>> key, String currency, Report report) {
+    List<Stock.Bar> bars = stock.find(key).orElse(List.of());
     for (int i = 0; i < bars.size(); i++) {
-      if (bars.get(i)
-          .price()
-          .filter(price -> !price.currency().equals(currency.get()))
-          .isPresent()) {
-        report.complain(
-            stock.get().item(StockKeys.BARS, i),
-            Complaint.PRICE_CURRENCY,
-            Map.of("currency", currency.get()));
+      if (bars.get(i).price().filter(price -> !price.currency().equals(currency)).isPresent()) {
+        report.complain(stock.item(key, i), Complaint.PRICE_CURRENCY, Map.of("currency", currency));
       }
     }
   }

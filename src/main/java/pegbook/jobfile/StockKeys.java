@@ -11,10 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import pegbook.job.Stock;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
 import pegbook.measure.Pressure;
+import pegbook.published.TimberSize;
 
 /** What pieces are cut from: lengths sold, what they cost, offcuts in the shed. */
 final class StockKeys {
@@ -76,10 +78,27 @@ final class StockKeys {
           COMMON_PRACTICE);
   static final Key<Stock.Coating> COATING =
       Key.orElse("coating", ChoiceValue.of(Stock.Coating.class), "\"none\"", COMMON_PRACTICE);
+  static final Key<String> TIMBER_SIZE =
+      Key.required("size", new ChoiceValue<>(timberSizes()), "\"2x8\"");
+  static final Key<Length> TIMBER_LENGTH = Key.required("length", SOLD, "\"12 ft\"");
+  static final Key<List<Stock.Bar>> TIMBER =
+      Key.free(
+          "timber",
+          new ListValue<>(
+              new SectionValue<>(
+                  List.of(TIMBER_SIZE, TIMBER_LENGTH, PRICE_OF_ONE, LIMIT),
+                  fields ->
+                      new Stock.Bar(
+                          fields.get(TIMBER_SIZE),
+                          fields.get(TIMBER_LENGTH),
+                          fields.find(PRICE_OF_ONE),
+                          fields.find(LIMIT))),
+              1,
+              60));
   static final SectionValue<Stock> STOCK =
       new SectionValue<>(
-          List.of(USUAL, BARS, OFFCUTS, KERF, USEFUL, YIELD, COATING),
-          (fields, report) -> pricesFit(fields, report),
+          List.of(USUAL, BARS, OFFCUTS, KERF, USEFUL, YIELD, COATING, TIMBER),
+          (fields, report) -> pricesFit(fields, BARS, report) && pricesFit(fields, TIMBER, report),
           fields ->
               new Stock(
                   fields.get(USUAL),
@@ -88,9 +107,16 @@ final class StockKeys {
                   fields.get(KERF),
                   fields.get(USEFUL),
                   fields.get(YIELD),
-                  fields.get(COATING)));
+                  fields.get(COATING),
+                  fields.find(TIMBER).orElse(List.of())));
 
   private StockKeys() {}
+
+  private static Map<String, String> timberSizes() {
+    Map<String, String> sizes = new LinkedHashMap<>();
+    TimberSize.all().forEach(size -> sizes.put(size.size(), size.size()));
+    return sizes;
+  }
 
   private static Optional<Money> price(String text) {
     Matcher matcher = PRICE.matcher(text.strip());
@@ -100,16 +126,20 @@ final class StockKeys {
   }
 
   /** Prices are compared: in one currency, and for every length of a size or for none of them. */
-  private static boolean pricesFit(Fields fields, Report report) {
-    List<Stock.Bar> bars = fields.find(BARS).orElse(List.of());
+  private static boolean pricesFit(Fields fields, Key<List<Stock.Bar>> key, Report report) {
+    List<Stock.Bar> bars = fields.find(key).orElse(List.of());
     Optional<String> currency =
-        bars.stream().flatMap(bar -> bar.price().stream()).map(Money::currency).findFirst();
+        Stream.of(BARS, TIMBER)
+            .flatMap(list -> fields.find(list).orElse(List.of()).stream())
+            .flatMap(bar -> bar.price().stream())
+            .map(Money::currency)
+            .findFirst();
     Map<String, Boolean> priced = new LinkedHashMap<>();
     Set<String> seen = new LinkedHashSet<>();
     boolean fits = true;
     for (int i = 0; i < bars.size(); i++) {
       Stock.Bar bar = bars.get(i);
-      Node node = fields.item(BARS, i);
+      Node node = fields.item(key, i);
       boolean isPriced = bar.price().isPresent();
       boolean asFirst = priced.computeIfAbsent(bar.size(), size -> isPriced) == isPriced;
       boolean sameMoney = bar.price().map(Money::currency).equals(currency) || !isPriced;

@@ -40,7 +40,7 @@ final class WorkKeys {
       Key.free("buildUp", Values.length("1 in", "4 ft", "25 mm", "1.2 m"));
   static final SectionValue<Floor> FLOOR =
       new SectionValue<>(
-          List.of(USE, LIVE, DEAD, GROUND_SNOW, FLOOR_TOP, BUILD_UP),
+          List.of(USE, LIVE, DEAD, GROUND_SNOW, FLOOR_TOP, BUILD_UP, FrameKeys.FRAME),
           fields ->
               new Floor(
                   fields.get(USE),
@@ -48,7 +48,8 @@ final class WorkKeys {
                   fields.find(DEAD),
                   fields.find(GROUND_SNOW),
                   fields.find(FLOOR_TOP),
-                  fields.find(BUILD_UP)));
+                  fields.find(BUILD_UP),
+                  fields.find(FrameKeys.FRAME)));
 
   static final Key<Integer> PEOPLE =
       Key.orElse("people", new WholeNumber(1, 50), "2", COMMON_PRACTICE);

@@ -13,6 +13,7 @@ import pegbook.calc.cutplan.CutPlan;
 import pegbook.calc.dayplan.DayPlan;
 import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.digschedule.DigSchedule;
+import pegbook.calc.floorframe.FloorFrame;
 import pegbook.calc.footingloads.FootingLoads;
 import pegbook.calc.frostdepth.FrostDepth;
 import pegbook.calc.frostgrip.FrostGrip;
@@ -68,6 +69,7 @@ import pegbook.job.Job;
  * @param ownMix cement, sand and stone by weight, where the crew mixes from them
  * @param steelPlan what stands in the concrete
  * @param cutPlan which piece is cut from which bar
+ * @param floorFrame beams, joists, boards and posts, where the job asks for them
  * @param powerLine the buried power line, where there is one
  * @param safetyNotes the dangers of this job, and who decides
  * @param startConditions what must be settled before anything begins
@@ -105,6 +107,7 @@ public record Packet(
     OwnMixPlan ownMix,
     SteelPlan steelPlan,
     CutPlan cutPlan,
+    FloorFrame floorFrame,
     PowerLine powerLine,
     SafetyNotes safetyNotes,
     StartConditions startConditions,
@@ -145,6 +148,7 @@ public record Packet(
         ownMix,
         steelPlan,
         cutPlan,
+        floorFrame,
         powerLine,
         truckLoads,
         supplies,

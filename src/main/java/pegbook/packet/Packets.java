@@ -26,6 +26,8 @@ import pegbook.calc.depthtargets.DepthTargets;
 import pegbook.calc.depthtargets.DepthTargetsCalculator;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigScheduleCalculator;
+import pegbook.calc.floorframe.FloorFrame;
+import pegbook.calc.floorframe.FloorFrameCalculator;
 import pegbook.calc.footingloads.FootingLoads;
 import pegbook.calc.footingloads.FootingLoadsCalculator;
 import pegbook.calc.frostdepth.FrostDepth;
@@ -69,6 +71,7 @@ import pegbook.calc.truenorth.TrueNorth;
 import pegbook.calc.truenorth.TrueNorthCalculator;
 import pegbook.calc.workestimate.WorkEstimate;
 import pegbook.calc.workestimate.WorkEstimateCalculator;
+import pegbook.figures.CutPiece;
 import pegbook.figures.Diggings;
 import pegbook.figures.Hole;
 import pegbook.figures.Need;
@@ -99,7 +102,10 @@ public final class Packets {
     TrueNorth trueNorth = TrueNorthCalculator.calculate(job, placement);
     DepthTargets depthTargets = DepthTargetsCalculator.calculate(job, placement);
     List<Hole> holes = depthTargets.holes();
-    Levels levels = LevelsCalculator.calculate(job, placement, holes, depthTargets.datum());
+    FloorFrame floorFrame = FloorFrameCalculator.calculate(job, placement, holes);
+    Levels levels =
+        LevelsCalculator.calculate(
+            job.withBuildUp(floorFrame.buildUp()), placement, holes, depthTargets.datum());
     DigSchedule digSchedule = DigScheduleCalculator.calculate(job, placement, holes);
     SafePegs safePegs = SafePegsCalculator.calculate(job, placement, holes, digSchedule.heaps());
     AsDug asDug = AsDugCalculator.calculate(job, holes);
@@ -107,7 +113,8 @@ public final class Packets {
     SitePlan sitePlan = SitePlanCalculator.calculate(job, placement, dug, digSchedule.heaps());
     ProvingMarks provingMarks =
         ProvingMarksCalculator.calculate(job, placement, tapeTable.swings(), sitePlan.tiedFrom());
-    FootingLoads footingLoads = FootingLoadsCalculator.calculate(job, placement, holes);
+    FootingLoads footingLoads =
+        FootingLoadsCalculator.calculate(job, placement, holes, floorFrame.carried());
     Bearing bearing = BearingCalculator.calculate(job, dug, footingLoads.loads());
     DugChecks dugChecks =
         DugChecksCalculator.calculate(job, asDug, tapeTable.swings(), bearing.bottoms());
@@ -131,7 +138,7 @@ public final class Packets {
             concretePlan.mix().batch(),
             concreteExposure.needed().waterCement());
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
-    CutPlan cutPlan = CutPlanCalculator.calculate(job, steelPlan.pieces());
+    CutPlan cutPlan = CutPlanCalculator.calculate(job, pieces(steelPlan, floorFrame, levels));
     PowerLine powerLine =
         PowerLineCalculator.calculate(
             job,
@@ -145,7 +152,7 @@ public final class Packets {
             job,
             digSchedule.digging(),
             frostGrip.sleeves(),
-            tasks(tapeTable, safePegs, concretePlan, steelPlan, powerLine));
+            tasks(tapeTable, safePegs, concretePlan, steelPlan, floorFrame, powerLine));
     DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
     TruckLoads truckLoads =
         TruckLoadsCalculator.calculate(job, concretePlan.pours(), pourDays(dayPlan));
@@ -162,6 +169,7 @@ public final class Packets {
                 frostGrip,
                 steelPlan,
                 cutPlan,
+                floorFrame,
                 powerLine,
                 truckLoads,
                 supplies),
@@ -193,6 +201,7 @@ public final class Packets {
         ownMix,
         steelPlan,
         cutPlan,
+        floorFrame,
         powerLine,
         safetyNotes,
         startConditions,
@@ -202,6 +211,13 @@ public final class Packets {
         supplies,
         pourDay,
         buyingList);
+  }
+
+  /** Bars, then the frame's timber, then its posts. */
+  private static List<CutPiece> pieces(SteelPlan steel, FloorFrame frame, Levels levels) {
+    return Stream.of(steel.pieces(), frame.pieces(), levels.postPieces(frame.postSize()))
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static List<Need> needs(Result... results) {

@@ -67,6 +67,7 @@ public final class Booklets {
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
     sheets.put("cutPlan", cutPlan());
+    sheets.put("floorFrame", floorFrame());
     sheets.put("powerLine", powerLine());
     sheets.put("buyingList", Optional.of(BuyingListSheet.of(packet, writing)));
     sheets.put("calendar", calendar());
@@ -90,6 +91,7 @@ public final class Booklets {
     sheets.put("pier", pier());
     sheets.put("concretePlan", Optional.of(ConcretePlanSheet.of(packet, writing)));
     sheets.put("steelPlan", steelPlan());
+    sheets.put("floorFrame", floorFrame());
     sheets.put("powerLine", powerLine());
     sheets.put("workings", Optional.of(WorkingsSheet.of(packet, writing)));
     sheets.put("sources", Optional.of(SourcesSheet.of(packet, writing)));
@@ -159,6 +161,10 @@ public final class Booklets {
     return PowerLineSheet.isWanted(packet)
         ? Optional.of(PowerLineSheet.of(packet, writing))
         : Optional.empty();
+  }
+
+  private Optional<FloorFrameSheet> floorFrame() {
+    return packet.floorFrame().built().map(built -> FloorFrameSheet.of(packet, built, writing));
   }
 
   private Optional<CutPlanSheet> cutPlan() {

@@ -99,6 +99,7 @@ final class CalendarBars {
     waits(lines, Wait.TRENCH_INSPECTION);
     work(lines, "backfill", Task.Kind.BACKFILL);
     waits(lines, Wait.LOAD);
+    work(lines, "floor", Task.Kind.FRAME, Task.Kind.BOARDS);
     return lines;
   }
 

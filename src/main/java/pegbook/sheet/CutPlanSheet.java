@@ -15,6 +15,7 @@ import pegbook.figures.CutPiece;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
 import pegbook.packet.Packet;
+import pegbook.published.TimberSize;
 import pegbook.sheet.drafting.DrawingScale;
 import pegbook.sheet.drafting.Extent;
 import pegbook.sheet.drawing.Drawing;
@@ -177,7 +178,7 @@ public record CutPlanSheet(
               .map(
                   piece ->
                       say(
-                          "piece",
+                          piece.marks().isEmpty() ? "piece-unmarked" : "piece",
                           words(
                               "name", piece.name(),
                               "count", formats.count(piece.count()),
@@ -207,11 +208,15 @@ public record CutPlanSheet(
               "name", bar.name(),
               "times", formats.count(bar.times()),
               "length", formats.length(bar.length()));
-      String what =
-          say((bar.isFromShed() ? "shed" : "bar") + (bar.times() == 1 ? "-one" : "-many"), words);
+      String what = say(kind(bar) + (bar.times() == 1 ? "-one" : "-many"), words);
       String cuts =
           bar.runs().stream().map(this::run).collect(Collectors.joining(", ")) + "; " + left(bar);
       return new Bar(what, cuts, CutBarPicture.of(writing, bar, scale, id, what + ": " + cuts));
+    }
+
+    private static String kind(CutBar bar) {
+      boolean timber = TimberSize.find(bar.runs().get(0).piece().size()).isPresent();
+      return bar.isFromShed() ? "shed" : timber ? "timber" : "bar";
     }
 
     private String run(Run run) {

@@ -26,17 +26,19 @@ import pegbook.sheet.DaySheet.Tick;
 record DayTools(Packet packet, Writing writing, WorkDay day) {
   private static final Map<Task.Kind, List<String>> THINGS =
       new EnumMap<>(
-          Map.of(
-              Task.Kind.TRENCH, List.of("trench-tools"),
-              Task.Kind.LAY_PIPE, List.of("pipe-and-wire", "pipe-tools"),
-              Task.Kind.BACKFILL, List.of("warning-tape"),
-              Task.Kind.MARK_OUT, List.of("tapes", "paint"),
-              Task.Kind.PROVE, List.of("tapes"),
-              Task.Kind.DIG, List.of("stick"),
-              Task.Kind.CARRY_SPOIL, List.of("barrow"),
-              Task.Kind.FORM, List.of("forms"),
-              Task.Kind.STEEL, List.of("bender", "pliers", "spacers"),
-              Task.Kind.POUR, List.of("rod", "goggles")));
+          Map.ofEntries(
+              Map.entry(Task.Kind.TRENCH, List.of("trench-tools")),
+              Map.entry(Task.Kind.LAY_PIPE, List.of("pipe-and-wire", "pipe-tools")),
+              Map.entry(Task.Kind.BACKFILL, List.of("warning-tape")),
+              Map.entry(Task.Kind.MARK_OUT, List.of("tapes", "paint")),
+              Map.entry(Task.Kind.PROVE, List.of("tapes")),
+              Map.entry(Task.Kind.DIG, List.of("stick")),
+              Map.entry(Task.Kind.CARRY_SPOIL, List.of("barrow")),
+              Map.entry(Task.Kind.FORM, List.of("forms")),
+              Map.entry(Task.Kind.STEEL, List.of("bender", "pliers", "spacers")),
+              Map.entry(Task.Kind.POUR, List.of("rod", "goggles")),
+              Map.entry(Task.Kind.FRAME, List.of("timber-saw", "driver", "level")),
+              Map.entry(Task.Kind.BOARDS, List.of("timber-saw", "driver", "gap-pieces"))));
 
   private static final List<String> MEASURED = List.of("gravel", "bags", "load", "buckets");
 

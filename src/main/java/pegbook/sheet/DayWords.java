@@ -124,6 +124,9 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     if (kind == Task.Kind.FORM) {
       return Optional.of(new Step(forms(holes), List.of()));
     }
+    if (kind == Task.Kind.FRAME || kind == Task.Kind.BOARDS) {
+      return Optional.of(new Step(say("work." + word(kind)), List.of()));
+    }
     return AT_HOLES.contains(kind)
         ? Optional.of(new Step(say("work." + word(kind), Map.of("holes", holes)), List.of()))
         : Optional.empty();

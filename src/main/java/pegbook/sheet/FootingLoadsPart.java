@@ -167,9 +167,7 @@ public record FootingLoadsPart(
       String name = load.governs().name().toLowerCase(Locale.ROOT).replace('_', '-');
       return new Row(
           marks,
-          load.parts() instanceof SupportLoad.ByArea byArea
-              ? writing.formats().area(byArea.area())
-              : "",
+          writing.formats().area(load.parts().area()),
           force(load.parts().dead()),
           force(load.parts().live()),
           load.parts().snow().map(this::force).orElse(writing.texts().say("footings.unknown")),
@@ -223,6 +221,9 @@ public record FootingLoadsPart(
               Map.of(
                   "edge", writing.formats().area(loads().outline()),
                   "openings", writing.formats().area(loads().openings()))));
+      if (loads().loads().stream().anyMatch(load -> load.parts() instanceof SupportLoad.ByBeam)) {
+        notes.add(writing.texts().say("footings.note.by-beam"));
+      }
       return notes;
     }
   }

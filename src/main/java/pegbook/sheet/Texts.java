@@ -60,6 +60,7 @@ public final class Texts {
           "safety-notes",
           "work-estimate",
           "calendar",
+          "floor-frame",
           "workings",
           "sources",
           "revision",

@@ -69,6 +69,7 @@ public final class JobMaker {
     new MadeDesign(job, number, imperial).design();
     new MadeSite(job, chance, written, imperial).place().site(outline.reach()).work();
     new MadeStock(job, number, imperial).stock();
+    new MadeFrame(job, number, imperial).frame();
     daySheets();
     heat();
     new MadeField(job, number, chance, written).field();

@@ -82,7 +82,7 @@ public final class BearingCalculator {
     BearingZones zones = BearingZones.of(job, holes);
     workings.addAll(zones.workings());
     List<Finding> findings = new ArrayList<>(zones.findings());
-    findings.addAll(new BearingFindings(job, allowable, footings).of(remedies));
+    findings.addAll(new BearingFindings(job, allowable, footings).of(remedies, isByBeam()));
     RemedyRoom room = RemedyRoom.of(job, holes, remedies);
     workings.addAll(room.workings());
     findings.addAll(room.findings());
@@ -222,7 +222,11 @@ public final class BearingCalculator {
                             area(some))));
   }
 
+  private boolean isByBeam() {
+    return loads.stream().anyMatch(load -> load.parts() instanceof SupportLoad.ByBeam);
+  }
+
   private static Area area(SupportLoad load) {
-    return load instanceof SupportLoad.ByArea byArea ? byArea.area() : Area.ZERO;
+    return load.area();
   }
 }

@@ -38,13 +38,20 @@ record BearingFindings(Job job, Optional<Allowable> allowable, List<Footing> foo
    */
   private static final double BEAM_RUNS_ON = 1.25;
 
-  List<Finding> of(List<Remedy> remedies) {
+  /**
+   * All of them.
+   *
+   * @param byBeam the loads are those of a frame's beams
+   */
+  List<Finding> of(List<Remedy> remedies, boolean byBeam) {
     List<Finding> findings = new ArrayList<>();
     remedies.forEach(remedy -> findings.add(exceeded(remedy)));
     ownWeight().ifPresent(findings::add);
     ground().ifPresent(findings::add);
     narrow().ifPresent(findings::add);
-    continuous().ifPresent(findings::add);
+    if (!byBeam) {
+      continuous().ifPresent(findings::add);
+    }
     return findings;
   }
 

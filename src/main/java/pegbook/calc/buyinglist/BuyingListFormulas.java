@@ -40,6 +40,11 @@ final class BuyingListFormulas {
 
   private static final double PVC_KILOGRAMS = 1400;
 
+  /** Treated timber as yards bring it, wet: common practice. */
+  private static final double FRAME_POUNDS = 45;
+
+  private static final double FRAME_KILOGRAMS = 700;
+
   private final boolean imperial;
   private final Symbol mass;
 
@@ -216,6 +221,22 @@ final class BuyingListFormulas {
                 * x[2]
                 / 4
                 * (imperial ? STEEL_POUNDS : STEEL_KILOGRAMS / 1e6));
+  }
+
+  /** Mass of timber, treated and not yet dry: how many, length, width, depth. */
+  Formula frame() {
+    return new Formula(
+        "buying-list.frame-mass",
+        imperial ? "m = n · L · b · d / 144 · 45" : "m = n · L · b · d / 10⁶ · 700",
+        List.of(
+            count(),
+            new Symbol("L", "timber-as-sold", imperial ? Unit.FOOT : Unit.METRE),
+            new Symbol("b", "timber-width", imperial ? Unit.INCH : Unit.MILLIMETRE),
+            new Symbol("d", "timber-depth", imperial ? Unit.INCH : Unit.MILLIMETRE)),
+        mass,
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] * x[1] * x[2] * x[3] * (imperial ? FRAME_POUNDS / 144 : FRAME_KILOGRAMS / 1e6));
   }
 
   /** What goes on a trip in whole pieces: load, heaviest piece. */

@@ -32,6 +32,8 @@ enum Goods {
   FORM_BOARDS(Supplier.BUILDING_YARD, Task.Kind.FORM),
   FORM_HANGERS(Supplier.BUILDING_YARD, Task.Kind.FORM),
   FORM_BRACES(Supplier.BUILDING_YARD, Task.Kind.FORM),
+  TIMBER(Supplier.BUILDING_YARD, Task.Kind.FRAME),
+  FLOOR_BOARDS(Supplier.BUILDING_YARD, Task.Kind.BOARDS),
   HOLE_COVERS(Supplier.BUILDING_YARD, Task.Kind.DIG, Item.SHEET),
   HOLE_COVERS_WIDE(Supplier.BUILDING_YARD, Task.Kind.DIG, Item.SHEET),
   GROUND_STAKES(Supplier.BUILDING_YARD, Task.Kind.DIG),
@@ -67,6 +69,13 @@ enum Goods {
   ANCHOR_BOLTS(Supplier.HARDWARE_SHOP, Task.Kind.FORM),
   TEMPLATE_BOARD(Supplier.HARDWARE_SHOP, Task.Kind.FORM),
   CABLE_SLEEVE(Supplier.HARDWARE_SHOP, Task.Kind.FORM),
+  POST_BASES(Supplier.HARDWARE_SHOP, Task.Kind.FRAME),
+  POST_CAPS(Supplier.HARDWARE_SHOP, Task.Kind.FRAME),
+  JOIST_TIES(Supplier.HARDWARE_SHOP, Task.Kind.FRAME),
+  JOIST_HANGERS(Supplier.HARDWARE_SHOP, Task.Kind.FRAME),
+  HEADER_HANGERS(Supplier.HARDWARE_SHOP, Task.Kind.FRAME),
+  FRAME_NAILS(Supplier.HARDWARE_SHOP, Task.Kind.FRAME),
+  BOARD_SCREWS(Supplier.HARDWARE_SHOP, Task.Kind.BOARDS),
   /** What no row names; it stands on the list all the same. */
   UNKNOWN(Supplier.OTHER, Task.Kind.MARK_OUT);
 
@@ -109,7 +118,7 @@ enum Goods {
     return switch (this) {
       case FORM_TUBE ->
           length(need, "inside").flatMap(inside -> prices.flatMap(known -> known.ofTube(inside)));
-      case BARS ->
+      case BARS, TIMBER ->
           words(need, "size")
               .flatMap(
                   size -> length(need, "stock").flatMap(sold -> job.stock().price(size, sold)));

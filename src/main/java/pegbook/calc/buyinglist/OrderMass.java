@@ -13,6 +13,7 @@ import pegbook.measure.UnitSystem;
 import pegbook.measure.Volume;
 import pegbook.published.Bar;
 import pegbook.published.Bars;
+import pegbook.published.TimberSize;
 
 /**
  * What a line weighs.
@@ -67,6 +68,42 @@ record OrderMass(Working working, Optional<Mass> piece) {
                   Optional.empty()));
       case POWER_CONDUIT, POWER_DATA_CONDUIT -> pipes(need, line, formulas.pipes(false));
       case POWER_METAL_CONDUIT -> pipes(need, line, formulas.pipes(true));
+      case TIMBER -> {
+        Optional<Length> stock = Goods.length(need, "stock");
+        yield Goods.words(need, "size")
+            .flatMap(TimberSize::find)
+            .flatMap(
+                size ->
+                    stock.map(
+                        sold ->
+                            pieces(
+                                need,
+                                Working.of(
+                                    formulas.frame(),
+                                    line,
+                                    count,
+                                    sold,
+                                    size.width(),
+                                    size.depth()))));
+      }
+      case FLOOR_BOARDS -> {
+        Optional<Length> stock = Goods.length(need, "stock");
+        Optional<Length> thick = Goods.length(need, "thick");
+        yield Goods.length(need, "width")
+            .flatMap(
+                width ->
+                    stock.map(
+                        sold ->
+                            pieces(
+                                need,
+                                Working.of(
+                                    formulas.frame(),
+                                    line,
+                                    count,
+                                    sold,
+                                    thick.orElse(Length.ZERO),
+                                    width))));
+      }
       default -> Optional.empty();
     };
   }

@@ -14,6 +14,7 @@ import pegbook.figures.Need;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.measure.Unit;
+import pegbook.published.TimberSize;
 
 /**
  * Puts pieces onto the lengths of stock that the job lists, size by size: least cost, then fewest
@@ -60,6 +61,7 @@ public final class CutPlanCalculator {
     Map<String, Argument> words = new LinkedHashMap<>();
     words.put("size", Argument.words(size));
     words.put("stock", Argument.of(order.length()));
-    return new Need("bars", words, order.exact(), order.bars(), Unit.NONE, Optional.empty());
+    String id = TimberSize.find(size).isPresent() ? "timber" : "bars";
+    return new Need(id, words, order.exact(), order.bars(), Unit.NONE, Optional.empty());
   }
 }

@@ -18,6 +18,7 @@ import pegbook.measure.Rounding;
 import pegbook.measure.UnitSystem;
 import pegbook.published.Bars;
 import pegbook.published.Citation;
+import pegbook.published.TimberSize;
 
 /** What the reader must know of a plan. */
 final class CutPlanFindings {
@@ -59,6 +60,9 @@ final class CutPlanFindings {
   }
 
   private Finding tooLong(CutPiece piece, Length longest) {
+    if (TimberSize.find(piece.size()).isPresent()) {
+      return tooLong("timber-longer-than-stock", piece, longest, Citation.COMMON_PRACTICE);
+    }
     if (!piece.isStraight()) {
       return tooLong("bent-piece-longer-than-stock", piece, longest, Citation.COMMON_PRACTICE);
     }

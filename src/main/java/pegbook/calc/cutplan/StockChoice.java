@@ -6,10 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import pegbook.cutting.CuttingProblem;
 import pegbook.job.Stock;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
+import pegbook.published.TimberSize;
 
 /**
  * What one size may be cut from.
@@ -39,11 +41,14 @@ record StockChoice(List<Row> rows) {
 
   static StockChoice of(Stock stock, String size) {
     List<Row> rows = new ArrayList<>();
-    stock.bars().stream()
+    Stream.concat(stock.bars().stream(), stock.timber().stream())
         .filter(bar -> bar.size().equals(size))
         .forEach(bar -> rows.add(new Row(bar.length(), false, bar.price(), bar.count(), false)));
     if (rows.isEmpty()) {
-      rows.add(new Row(stock.length(), false, Optional.empty(), Optional.empty(), false));
+      usual(stock, size)
+          .forEach(
+              length ->
+                  rows.add(new Row(length, false, Optional.empty(), Optional.empty(), false)));
     }
     Row longestSold = rows.stream().max(Comparator.comparing(Row::length)).orElseThrow();
     stock.offcuts().stream()
@@ -70,6 +75,13 @@ record StockChoice(List<Row> rows) {
             .thenComparing(Row::length, Comparator.reverseOrder())
             .thenComparing(Row::isBeyond));
     return new StockChoice(rows);
+  }
+
+  /** What is taken where nothing is listed of a size: bars of one length, timber of several. */
+  private static List<Length> usual(Stock stock, String size) {
+    return TimberSize.find(size)
+        .map(timber -> Stock.usualTimber(timber.units()))
+        .orElseGet(() -> List.of(stock.length()));
   }
 
   Length longest() {

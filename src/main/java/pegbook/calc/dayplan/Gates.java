@@ -82,7 +82,8 @@ final class Gates {
 
   private List<Wait> waits(Task.Kind kind) {
     return switch (kind) {
-      case MARK_OUT, PROVE, LOOK, INSPECTION, STRIP, LAY_PIPE, TRENCH_INSPECTION -> List.of();
+      case MARK_OUT, PROVE, LOOK, INSPECTION, STRIP, LAY_PIPE, TRENCH_INSPECTION, FRAME, BOARDS ->
+          List.of();
       case SET_PEGS, DIG, CARRY_SPOIL, TRENCH -> List.of(Wait.UTILITIES);
       case BACKFILL -> List.of(Wait.TRENCH_INSPECTION);
       case BORE -> List.of(Wait.UTILITIES, Wait.MACHINE);

@@ -236,7 +236,8 @@ final class Schedule {
     }
     Step step = list.steps().get(i);
     return gates.isOpen(step, dates.moment(day))
-        && (step.task().kind() != Task.Kind.STRIP || isStripped(step, day));
+        && (step.task().kind() != Task.Kind.STRIP || isStripped(step, day))
+        && (step.task().kind() != Task.Kind.FRAME || isLoadable(day));
   }
 
   /** The steps that must be done before a step, by their places. */
@@ -262,9 +263,23 @@ final class Schedule {
         other.task().mark().equals(step.task().mark())
             && first.compareTo(kind) < 0
             && first != Task.Kind.CARRY_SPOIL;
+    // The floor comes after all that is done in the ground.
+    boolean floor = kind == Task.Kind.FRAME && first != Task.Kind.BOARDS && j != i;
     boolean pours =
         first == Task.Kind.POUR && kind == Task.Kind.POUR && other.lot() == step.lot() && j < i;
-    return atHole || pours;
+    return atHole || pours || floor;
+  }
+
+  /** Nothing is built on a footing before its concrete bears it. */
+  private boolean isLoadable(int day) {
+    int poured = lastPour();
+    return poured < 0
+        || dates
+            .date(poured)
+            .flatMap(
+                from ->
+                    dates.date(day).map(here -> !here.isBefore(job.plan().loadAfter().after(from))))
+            .orElse(day > poured);
   }
 
   /** Forms stay on overnight at least. */

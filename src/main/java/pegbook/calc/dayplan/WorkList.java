@@ -8,9 +8,9 @@ import pegbook.figures.Task;
 
 /**
  * The tasks in the order in which a crew with a free hand takes them: marking out and proving; then
- * lot by lot digging and carting hole by hole, filling hole by hole, the pours, the forms off. An
- * earlier lot goes first whenever it does not wait. The pours keep the order in which they were
- * handed over.
+ * lot by lot digging and carting hole by hole, filling hole by hole, the pours, the forms off; last
+ * the floor, once the last footing may be loaded. An earlier lot goes first whenever it does not
+ * wait. The pours keep the order in which they were handed over.
  *
  * @param steps the tasks, each with its lot
  * @param lots the holes of each lot, in the order of digging
@@ -27,6 +27,8 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
 
   private static final List<Task.Kind> TRENCHING =
       List.of(Task.Kind.TRENCH, Task.Kind.LAY_PIPE, Task.Kind.BACKFILL);
+
+  private static final List<Task.Kind> LAST = List.of(Task.Kind.FRAME, Task.Kind.BOARDS);
 
   /** In so many lots of about equal hours of digging. */
   static WorkList of(List<Task> tasks, int count) {
@@ -47,6 +49,9 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
     }
     // The trench fills the days on which the holes wait.
     TRENCHING.forEach(kind -> of(tasks, kind).forEach(task -> steps.add(new Step(task, 0))));
+    for (Task.Kind kind : LAST) {
+      add(steps, lots.size() - 1, of(tasks, kind));
+    }
     return new WorkList(steps, lots);
   }
 

@@ -183,8 +183,12 @@ record FrameSite(
     }
     Polygon string = new Polygon(ring.stream().map(Post::at).toList());
     return string.isSimple()
-        && string.sides().stream().allMatch(side -> edge.contains(side.middle()))
-        && ring.stream().allMatch(post -> edge.contains(post.at()));
+        && string.sides().stream().allMatch(side -> isInside(edge, side.middle()))
+        && ring.stream().allMatch(post -> isInside(edge, post.at()));
+  }
+
+  private static boolean isInside(Polygon edge, Point at) {
+    return edge.contains(at) || edge.distanceToEdge(at).metres() < ON_STRING;
   }
 
   Optional<Post> post(String id) {

@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import pegbook.geometry.Point;
 import pegbook.geometry.Polygon;
 import pegbook.geometry.Segment;
+import pegbook.measure.Length;
 
 /**
  * Beams and joists for one direction of the joists, in its own axes.
@@ -34,6 +35,9 @@ record JoistLayout(
 
   /** Joists nearer than this to the next are one, metres. */
   private static final double TOO_NEAR = 0.076;
+
+  /** Posts may stand right under the rim, metres. */
+  private static final double AT_RIM = 0.1;
 
   private static final double TIE = 1e-6;
 
@@ -175,14 +179,19 @@ record JoistLayout(
 
     /** One for each stretch of the line inside the rim that beams carry. */
     private List<Joist> joists(int line, double y, double low, double high) {
-      List<Double> edges = crossings(edge, y);
+      List<Double> edges = ends(y);
       List<Joist> joists = new ArrayList<>();
       List<Node> nodes = nodes(y);
       for (int i = 0; i + 1 < edges.size(); i += 2) {
-        double start = edges.get(i);
-        double end = edges.get(i + 1);
-        List<Node> here =
-            nodes.stream().filter(node -> node.x() > start && node.x() < end).toList();
+        double from = edges.get(i) - AT_RIM;
+        double to = edges.get(i + 1) + AT_RIM;
+        List<Node> here = nodes.stream().filter(node -> node.x() > from && node.x() < to).toList();
+        double start =
+            Math.min(edges.get(i), here.stream().mapToDouble(Node::x).min().orElse(edges.get(i)));
+        double end =
+            Math.max(
+                edges.get(i + 1),
+                here.stream().mapToDouble(Node::x).max().orElse(edges.get(i + 1)));
         boolean onBeam =
             here.size() == 1
                 || bays.stream()
@@ -197,6 +206,25 @@ record JoistLayout(
         }
       }
       return joists;
+    }
+
+    /** Inside of the rim at both ends, where the joist is longest: its ends follow the rim. */
+    private List<Double> ends(double y) {
+      Polygon inside = edge.inset(new Length(ply)).orElse(edge);
+      List<Double> middle = crossings(inside, y);
+      List<Double> low = crossings(inside, y - ply / 2);
+      List<Double> high = crossings(inside, y + ply / 2);
+      List<Double> ends = new ArrayList<>();
+      for (int i = 0; i < middle.size(); i++) {
+        double end = middle.get(i);
+        if (low.size() == middle.size() && high.size() == middle.size()) {
+          double one = low.get(i);
+          double other = high.get(i);
+          end = i % 2 == 0 ? Math.min(one, other) : Math.max(one, other);
+        }
+        ends.add(end);
+      }
+      return ends;
     }
 
     /** Where a line across crosses a closed figure, in order; just beside a corner it passes. */

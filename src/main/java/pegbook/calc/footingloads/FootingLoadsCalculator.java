@@ -3,12 +3,14 @@ package pegbook.calc.footingloads;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import pegbook.calc.footingloads.FootingLoads.Pressures;
 import pegbook.calc.footingloads.FootingLoads.Share;
 import pegbook.calc.footingloads.FootingLoads.Taken;
 import pegbook.figures.CombinedLoad;
 import pegbook.figures.CombinedLoad.Combination;
+import pegbook.figures.FloorPressures;
 import pegbook.figures.Formula;
 import pegbook.figures.Hole;
 import pegbook.figures.MarkKind;
@@ -17,7 +19,6 @@ import pegbook.figures.PlacedMark;
 import pegbook.figures.Placement;
 import pegbook.figures.SupportLoad;
 import pegbook.figures.Working;
-import pegbook.geometry.Cell;
 import pegbook.geometry.NearestCells;
 import pegbook.geometry.NearestCells.Opening;
 import pegbook.job.Floor;
@@ -33,11 +34,12 @@ import pegbook.published.FloorLoad;
 /**
  * Shares the floor out to the supports and loads them.
  *
- * <p>A support carries the part of the floor that is nearer to it than to any other support. Piers
- * carry nothing of it: their concrete above the ground, with the gap all round, is an opening. Live
- * and dead load that the job leaves out are those of a private deck, or of a place where people
- * gather; snow that it leaves out stays unknown. Snow on the ground is taken for snow on the floor,
- * without the reduction that roofs get.
+ * <p>A support carries what the beams of a frame bring to it; without a frame the part of the floor
+ * that is nearer to it than to any other support, which is shared out in either case. Piers carry
+ * nothing of it: their concrete above the ground, with the gap all round, is an opening. Live and
+ * dead load that the job leaves out are those of a private deck, or of a place where people gather;
+ * snow that it leaves out stays unknown. Snow on the ground is taken for snow on the floor, without
+ * the reduction that roofs get.
  */
 public final class FootingLoadsCalculator {
   /** Parts of the floor that differ by less are the same: a square millimetre. */
@@ -46,10 +48,12 @@ public final class FootingLoadsCalculator {
   private final Job job;
   private final FootingLoadsFormulas formulas;
   private final Pressures pressures;
+  private final Optional<Map<String, Area>> byBeam;
   private final List<Working> workings = new ArrayList<>();
 
-  private FootingLoadsCalculator(Job job) {
+  private FootingLoadsCalculator(Job job, Optional<Map<String, Area>> byBeam) {
     this.job = job;
+    this.byBeam = byBeam;
     this.formulas = FootingLoadsFormulas.in(job.heading().units());
     this.pressures = pressures(job);
   }
@@ -60,9 +64,11 @@ public final class FootingLoadsCalculator {
    * @param job the job: floor, piers' gaps, ground
    * @param placement the floor's edge and the marks
    * @param holes for the piers' concrete above the ground
+   * @param byBeam floor that the beams bring to each support; absent: by the floor nearest to it
    */
-  public static FootingLoads calculate(Job job, Placement placement, List<Hole> holes) {
-    return new FootingLoadsCalculator(job).load(placement, holes);
+  public static FootingLoads calculate(
+      Job job, Placement placement, List<Hole> holes, Optional<Map<String, Area>> byBeam) {
+    return new FootingLoadsCalculator(job, byBeam).load(placement, holes);
   }
 
   private FootingLoads load(Placement placement, List<Hole> holes) {
@@ -109,11 +115,7 @@ public final class FootingLoadsCalculator {
 
   private static Pressures pressures(Job job) {
     Optional<Floor> floor = job.floor();
-    String live =
-        switch (floor.map(Floor::use).orElse(Floor.Use.PRIVATE_DECK)) {
-          case PRIVATE_DECK, PRIVATE_PLATFORM, HUT -> "deck-live";
-          case PUBLIC, ASSEMBLY, SCHOOL -> "gathering-live";
-        };
+    String live = FloorPressures.liveName(job);
     return new Pressures(
         taken(job, floor.flatMap(Floor::dead), "deck-dead"),
         taken(job, floor.flatMap(Floor::live), live),
@@ -128,13 +130,14 @@ public final class FootingLoadsCalculator {
 
   /** One group of supports after the other: those with equal areas share their workings. */
   private List<CombinedLoad> loads(List<Share> shares) {
-    List<List<Share>> groups = new ArrayList<>();
+    List<List<Carried>> groups = new ArrayList<>();
     for (Share share : shares) {
+      Carried carried = carried(share);
       groups.stream()
-          .filter(group -> same(group.get(0).cell(), share.cell()))
+          .filter(group -> same(group.get(0).area(), carried.area()))
           .findFirst()
           .ifPresentOrElse(
-              group -> group.add(share), () -> groups.add(new ArrayList<>(List.of(share))));
+              group -> group.add(carried), () -> groups.add(new ArrayList<>(List.of(carried))));
     }
     List<CombinedLoad> loads = new ArrayList<>();
     groups.forEach(group -> loads.addAll(loadsOf(group)));
@@ -143,14 +146,25 @@ public final class FootingLoadsCalculator {
     return loads;
   }
 
-  private static boolean same(Cell one, Cell other) {
-    return Math.abs(one.area().squareMetres() - other.area().squareMetres()) < SAME_SQUARE_METRES;
+  /** Floor that a support carries. */
+  private record Carried(String mark, Area area) {}
+
+  private Carried carried(Share share) {
+    return new Carried(
+        share.mark(),
+        byBeam
+            .map(beams -> beams.getOrDefault(share.mark(), Area.ZERO))
+            .orElseGet(() -> share.cell().area()));
   }
 
-  private List<CombinedLoad> loadsOf(List<Share> group) {
-    List<String> marks = group.stream().map(Share::mark).toList();
+  private static boolean same(Area one, Area other) {
+    return Math.abs(one.squareMetres() - other.squareMetres()) < SAME_SQUARE_METRES;
+  }
+
+  private List<CombinedLoad> loadsOf(List<Carried> group) {
+    List<String> marks = group.stream().map(Carried::mark).toList();
     String subject = MarkRuns.brief(marks);
-    Area area = group.get(0).cell().area();
+    Area area = group.get(0).area();
     Force dead = work(formulas.dead(), subject, area, pressures.dead().value());
     Force live = work(formulas.live(), subject, area, pressures.live().value());
     Optional<Force> snow = pressures.snow().map(some -> work(formulas.snow(), subject, area, some));
@@ -164,7 +178,11 @@ public final class FootingLoadsCalculator {
         .map(
             mark ->
                 new CombinedLoad(
-                    new SupportLoad.ByArea(mark, area, dead, live, snow), governs, total))
+                    byBeam.isPresent()
+                        ? new SupportLoad.ByBeam(mark, area, dead, live, snow)
+                        : new SupportLoad.ByArea(mark, area, dead, live, snow),
+                    governs,
+                    total))
         .toList();
   }
 

@@ -9,7 +9,6 @@ import pegbook.calc.frostgrip.FrostGrip.Footing;
 import pegbook.calc.frostgrip.FrostGrip.WindLift;
 import pegbook.figures.CombinedLoad;
 import pegbook.figures.MarkRuns;
-import pegbook.figures.SupportLoad;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.job.Pier;
@@ -104,6 +103,6 @@ record WindLifts(Job job, List<CombinedLoad> loads, FrostGripFormulas formulas) 
   }
 
   private static Area area(CombinedLoad load) {
-    return load.parts() instanceof SupportLoad.ByArea byArea ? byArea.area() : Area.ZERO;
+    return load.parts().area();
   }
 }

@@ -1,7 +1,11 @@
 package pegbook.calc.levels;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import pegbook.figures.CutPiece;
 import pegbook.figures.DatumLine;
 import pegbook.figures.Finding;
 import pegbook.figures.MarkKind;
@@ -97,6 +101,39 @@ public record Levels(
    *     where that is known
    */
   public record Post(String mark, Length toFloor, Optional<Length> cut) {}
+
+  /**
+   * Posts to cut, those alike together.
+   *
+   * @param size of timber; empty where nobody chose one, and no post is cut
+   */
+  public List<CutPiece> postPieces(String size) {
+    if (size.isEmpty()) {
+      return List.of();
+    }
+    Map<Long, List<Post>> alike = new LinkedHashMap<>();
+    floor.map(LevelFloor::posts).orElse(List.of()).stream()
+        .filter(post -> post.cut().filter(cut -> cut.isMoreThan(Length.ZERO)).isPresent())
+        .forEach(
+            post ->
+                alike
+                    .computeIfAbsent(
+                        Math.round(post.cut().orElseThrow().metres() * 1e6),
+                        any -> new ArrayList<>())
+                    .add(post));
+    List<CutPiece> pieces = new ArrayList<>();
+    alike.forEach(
+        (length, posts) ->
+            pieces.add(
+                new CutPiece(
+                    size,
+                    "T" + (pieces.size() + 1),
+                    posts.get(0).cut().orElseThrow(),
+                    posts.size(),
+                    posts.stream().map(Post::mark).toList(),
+                    true)));
+    return pieces;
+  }
 
   /**
    * The top of a pier beside the floor.

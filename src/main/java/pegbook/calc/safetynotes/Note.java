@@ -41,6 +41,7 @@ public record Note(
     WHILE_DIGGING,
     OPEN_HOLES,
     STEEL_AND_CONCRETE,
+    FLOOR,
     LEAVING
   }
 

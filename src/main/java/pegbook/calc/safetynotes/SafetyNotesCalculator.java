@@ -52,6 +52,7 @@ public final class SafetyNotesCalculator {
                 new DiggingNotes(job, holes, rules).notes(),
                 new HoleNotes(job, holes, rules).notes(),
                 new PourNotes(job, holes, rules).notes(hardest(liftings)),
+                new FloorNotes(job).notes(),
                 new CrewNotes(job, heat).notes())
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Note::stage).thenComparingInt(Note::danger))

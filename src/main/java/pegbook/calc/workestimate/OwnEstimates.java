@@ -43,7 +43,9 @@ record OwnEstimates(List<Estimate> estimates) {
           TRENCH,
           LAY_PIPE,
           TRENCH_INSPECTION,
-          BACKFILL ->
+          BACKFILL,
+          FRAME,
+          BOARDS ->
           Optional.empty();
     };
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -39,7 +40,8 @@ class BearingCalculatorTest {
     change.accept(trial);
     Job job = trial.job();
     List<Hole> holes = FootingJob.holes(job);
-    FootingLoads loads = FootingLoadsCalculator.calculate(job, FootingJob.placement(job), holes);
+    FootingLoads loads =
+        FootingLoadsCalculator.calculate(job, FootingJob.placement(job), holes, Optional.empty());
     return BearingCalculator.calculate(job, holes, loads.loads());
   }
 

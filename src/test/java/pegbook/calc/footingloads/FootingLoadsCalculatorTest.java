@@ -31,7 +31,25 @@ class FootingLoadsCalculatorTest {
     FootingJob trial = new FootingJob();
     change.accept(trial);
     Job job = trial.job();
-    return FootingLoadsCalculator.calculate(job, FootingJob.placement(job), FootingJob.holes(job));
+    return FootingLoadsCalculator.calculate(
+        job, FootingJob.placement(job), FootingJob.holes(job), Optional.empty());
+  }
+
+  /** By a frame: the support that the beams bring most to carries most, and no one asks why. */
+  @Test
+  void beamsBringWhatTheySay() {
+    Job job = new FootingJob().job();
+    java.util.Map<String, Area> beams =
+        java.util.Map.of("S1", Area.ofSquareFeet(60), "S2", Area.ofSquareFeet(40));
+    FootingLoads loads =
+        FootingLoadsCalculator.calculate(
+            job, FootingJob.placement(job), FootingJob.holes(job), Optional.of(beams));
+    SupportLoad first = loads.supportLoads().get(0);
+    assertThat(first).isInstanceOf(SupportLoad.ByBeam.class);
+    assertThat(first.area().squareFeet()).isEqualTo(60, within(1e-9));
+    assertThat(first.dead().newtons() / 4.4482216152605).isEqualTo(600, within(1e-9));
+    assertThat(loads.shares()).as("the floor nearest to it is told as well").hasSize(4);
+    assertThat(loads.supportLoads().get(2).area()).as("no beam").isEqualTo(Area.ZERO);
   }
 
   private static double squareFeet(SupportLoad load) {

@@ -35,7 +35,8 @@ class FrostGripCalculatorTest {
     return FrostGripCalculator.calculate(
         job,
         holes,
-        FootingLoadsCalculator.calculate(job, FootingJob.placement(job), holes).loads(),
+        FootingLoadsCalculator.calculate(job, FootingJob.placement(job), holes, Optional.empty())
+            .loads(),
         estimate);
   }
 

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -33,6 +34,7 @@ import pegbook.measure.UnitSystem;
 import pegbook.published.LiftFrequency;
 import pegbook.published.MarkingColour;
 import pegbook.published.SafetyLimit;
+import pegbook.testing.FootingJob;
 import pegbook.testing.SiteJob;
 
 class SafetyNotesCalculatorTest {
@@ -421,7 +423,23 @@ class SafetyNotesCalculatorTest {
 
   @Test
   void everyStageHasANote() {
-    assertThat(notes(site -> {}).notes()).extracting(Note::stage).contains(Note.Stage.values());
+    assertThat(notes(site -> {}).notes())
+        .extracting(Note::stage)
+        .contains(
+            Stream.of(Note.Stage.values())
+                .filter(stage -> stage != Note.Stage.FLOOR)
+                .toArray(Note.Stage[]::new));
+  }
+
+  /** Posts that fall, open joists, saws: only where the packet has the frame. */
+  @Test
+  void theFloorsNotesComeWithItsFrame() {
+    FootingJob parts = new FootingJob();
+    assertThat(new FloorNotes(parts.job()).notes()).isEmpty();
+    parts.floor = "{ \"frame\": { \"species\": \"hem fir\" } }";
+    assertThat(new FloorNotes(parts.job()).notes())
+        .extracting(Note::id)
+        .contains("frame-brace", "frame-walk");
   }
 
   @Test
