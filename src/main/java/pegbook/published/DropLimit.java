@@ -1,5 +1,6 @@
 package pegbook.published;
 
+import pegbook.measure.Length;
 import pegbook.measure.Ratio;
 
 /**
@@ -9,13 +10,19 @@ import pegbook.measure.Ratio;
  * @param citation where it stands
  */
 public record DropLimit(Ratio share, Citation citation) {
-  /** Metric: a run longer than this may drop a little more. */
-  public static final double LONG_METRES = 100;
+  /** IEC 60364-5-52, Table G.52.1: a run longer than this may drop a little more. */
+  private static final double LONG_METRES = 100;
 
   /** So many per cent more for each metre beyond it, and at most. */
-  public static final double MORE_PER_METRE = 0.005;
+  private static final double MORE_PER_METRE = 0.005;
 
-  public static final double MOST_MORE = 0.5;
+  private static final double MOST_MORE = 0.5;
+
+  /** What may be lost over a run of a length, by the metric table. */
+  public Ratio over(Length run) {
+    double more = Math.max(0, run.metres() - LONG_METRES) * MORE_PER_METRE;
+    return new Ratio(share.fraction() + Math.min(MOST_MORE, more) / 100);
+  }
 
   /**
    * The limit of a name.

@@ -13,6 +13,7 @@ import pegbook.calc.powerline.PowerLine.Pipe;
 import pegbook.calc.powerline.PowerLine.Size;
 import pegbook.calc.powerline.PowerLine.Supplied;
 import pegbook.job.Power;
+import pegbook.measure.Length;
 import pegbook.measure.UnitSystem;
 import pegbook.packet.Packet;
 import pegbook.published.DropLimit;
@@ -27,9 +28,9 @@ import pegbook.sheet.PowerLineSheet.SupplyRow;
  */
 record PowerSizeRows(Packet packet, Writing writing) {
   /** So many sizes beyond the chosen one are shown. */
-  private static final int BEYOND = 3;
+  private static final int BEYOND = 2;
 
-  private static final int LEAST_ROWS = 8;
+  private static final int LEAST_ROWS = 6;
 
   private String say(String key) {
     return say(key, Map.of());
@@ -196,10 +197,14 @@ record PowerSizeRows(Packet packet, Writing writing) {
         supplied.smallest().orElse(say("none")));
   }
 
+  private Length run() {
+    return packet.powerLine().line().orElseThrow().route().oneWay();
+  }
+
   List<String> wires() {
     Map<String, String> values = new LinkedHashMap<>();
-    values.put("lighting", formats().quantity(DropLimit.find("public-lighting").share()));
-    values.put("other", formats().quantity(DropLimit.find("public-other").share()));
+    values.put("lighting", formats().quantity(DropLimit.find("public-lighting").over(run())));
+    values.put("other", formats().quantity(DropLimit.find("public-other").over(run())));
     values.put("branch", formats().quantity(DropLimit.find("us-branch").share()));
     values.put("both", formats().quantity(DropLimit.find("us-both").share()));
     List<String> wires = new ArrayList<>();

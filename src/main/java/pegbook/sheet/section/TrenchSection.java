@@ -29,8 +29,8 @@ public final class TrenchSection {
 
   private static final double LEFT_MM = 30;
   private static final double RIGHT_MM = 42;
-  private static final double OVER_MM = 11;
-  private static final double BELOW_MM = 13;
+  private static final double OVER_MM = 9;
+  private static final double BELOW_MM = 11;
   private static final double SOIL_MM = 5;
   private static final double FIRST_LINE_MM = 9;
   private static final double NEXT_LINE_MM = 17;
