@@ -1,5 +1,6 @@
 package pegbook.calc.floorframe;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,10 @@ import pegbook.measure.Area;
 import pegbook.measure.Force;
 import pegbook.measure.Length;
 import pegbook.measure.Ratio;
+import pegbook.measure.Rounding;
+import pegbook.measure.UnitSystem;
 import pegbook.published.Citation;
+import pegbook.published.TimberSize;
 
 /**
  * The floor's frame.
@@ -39,6 +43,9 @@ public record FloorFrame(
     sources = List.copyOf(sources);
   }
 
+  /** Letter of the blocks among the pieces. */
+  static final String BLOCKS = "N";
+
   /** No frame. */
   static FloorFrame none(List<Finding> findings) {
     return new FloorFrame(Optional.empty(), findings, List.of(), List.of(), List.of(), List.of());
@@ -49,9 +56,50 @@ public record FloorFrame(
     return built.map(Built::carried);
   }
 
-  /** Pieces to cut; none where no frame is built. */
+  /** Blocks are sawn from strips of so much at most: 8 ft. */
+  private static final Length STRIP = Length.ofInches(96);
+
+  /** What a cut between two blocks takes at most, in steps that all lengths share. */
+  private static final Length CUT_INCHES = Length.ofInches(0.25);
+
+  private static final Length CUT = Length.ofMillimetres(5);
+
+  /**
+   * Pieces for the cut plan; none where no frame is built. Blocks come as strips of several:
+   * hundreds of short pieces would make its search long, and nobody saws them one by one from long
+   * timber.
+   */
   public List<CutPiece> pieces() {
-    return built.map(Built::pieces).orElse(List.of());
+    List<CutPiece> pieces = new ArrayList<>();
+    for (CutPiece piece : built.map(Built::pieces).orElse(List.of())) {
+      if (piece.name().startsWith(BLOCKS)) {
+        strips(piece, pieces);
+      } else {
+        pieces.add(piece);
+      }
+    }
+    return pieces;
+  }
+
+  private static void strips(CutPiece block, List<CutPiece> pieces) {
+    boolean inches =
+        TimberSize.find(block.size())
+            .filter(size -> size.units() == UnitSystem.IMPERIAL)
+            .isPresent();
+    Length each = block.length().plus(inches ? CUT_INCHES : CUT);
+    int most = (int) Math.max(1, Rounding.DOWN.steps(STRIP.metres(), each.metres()));
+    int whole = block.count() / most;
+    int rest = block.count() % most;
+    if (whole > 0) {
+      pieces.add(strip(block, each.times(most), whole));
+    }
+    if (rest > 0) {
+      pieces.add(strip(block, each.times(rest), 1));
+    }
+  }
+
+  private static CutPiece strip(CutPiece block, Length length, int count) {
+    return new CutPiece(block.size(), block.name(), length, count, List.of(), true);
   }
 
   /** Size of the posts; empty where no frame is built. */

@@ -132,12 +132,7 @@ public final class FloorFrameCalculator {
   private FloorFrame whole(Placement placement, JoistLayout layout, LoadPath path, Sized sized) {
     FramePieces pieces =
         new FramePieces(
-            layout,
-            path,
-            sized.joist(),
-            sized.beam(),
-            job.layout().tape().division(),
-            longestSold(sized.joist()));
+            layout, path, sized.joist(), sized.beam(), step(), longestSold(sized.joist()));
     opening(path, sized);
     workings.addAll(sized.beams().workings());
     List<BayRow> bays = bays(layout, path, sized, pieces);
@@ -189,6 +184,14 @@ public final class FloorFrameCalculator {
         needs.needs(frame.boards(), sized.joist().size(), postSize.size()),
         needs.tasks(count),
         List.of(FloorFrameFormulas.NDS_VALUES, sized.joist().citation()));
+  }
+
+  /**
+   * Pieces are cut a little long and trimmed where they lie; whole steps also keep the cut plan
+   * small, as its search counts in the steps that all lengths share.
+   */
+  private Length step() {
+    return formulas.isImperial() ? Length.ofInches(0.25) : Length.ofMillimetres(5);
   }
 
   /** The line of the joists, as an azimuth under 180 degrees. */

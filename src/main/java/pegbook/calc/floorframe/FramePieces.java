@@ -16,8 +16,8 @@ import pegbook.published.TimberSize;
 
 /**
  * Every piece of the frame: lines for the plan, lengths for the saw. Lengths are those at the
- * longer side, set up to the tape's division. A beam runs from the middle of its first post to the
- * middle of its second, and on to the rim where another beam meets it there at an angle.
+ * longer side, set up to a whole step. A beam runs from the middle of its first post to the middle
+ * of its second, and on to the rim where another beam meets it there at an angle.
  */
 final class FramePieces {
   /** Joists over a longer span are held upright by blocks in its middle: 8 ft (common practice). */
@@ -29,7 +29,7 @@ final class FramePieces {
   private final LoadPath path;
   private final TimberSize joist;
   private final Beam beam;
-  private final Length division;
+  private final Length step;
   private final Length longestSold;
   private final double ply;
   private final List<Member> members = new ArrayList<>();
@@ -50,13 +50,13 @@ final class FramePieces {
       LoadPath path,
       TimberSize joist,
       Beam beam,
-      Length division,
+      Length step,
       Length longestSold) {
     this.layout = layout;
     this.path = path;
     this.joist = joist;
     this.beam = beam;
-    this.division = division;
+    this.step = step;
     this.longestSold = longestSold;
     this.ply = joist.width().metres();
     beams();
@@ -67,7 +67,7 @@ final class FramePieces {
   }
 
   private void add(String letter, String size, double metres, int count) {
-    Length length = new Length(metres).setTo(division, Rounding.UP);
+    Length length = new Length(metres).setTo(step, Rounding.UP);
     pieces.merge(
         new Key(letter, size, Math.round(length.metres() * 1e6)),
         new Piece(size, length, count),
@@ -178,7 +178,7 @@ final class FramePieces {
       List<Double> there = blocked(other);
       for (double x : here) {
         if (there.stream().anyMatch(y -> Math.abs(x - y) < 1)) {
-          add("N", joist.size(), other.y() - one.y() - ply, 1);
+          add(FloorFrame.BLOCKS, joist.size(), other.y() - one.y() - ply, 1);
           blocks++;
           draw(MemberKind.BLOCK, new Point(x, one.y()), new Point(x, other.y()));
         }

@@ -13,6 +13,9 @@ import pegbook.figures.Need;
 import pegbook.figures.Result;
 import pegbook.figures.Working;
 import pegbook.measure.Length;
+import pegbook.measure.Rounding;
+import pegbook.measure.UnitSystem;
+import pegbook.published.TimberSize;
 
 /**
  * Heights read from the datum line. Heights are above the benchmark, up positive.
@@ -102,15 +105,22 @@ public record Levels(
    */
   public record Post(String mark, Length toFloor, Optional<Length> cut) {}
 
+  /** Posts are sawn a little long, then cut to the level line where they stand. */
+  private static final Length ROUGH = Length.ofMillimetres(5);
+
+  private static final Length ROUGH_INCHES = Length.ofInches(0.25);
+
   /**
-   * Posts to cut, those alike together.
+   * Posts to saw, those alike together, each set up to a whole step.
    *
    * @param size of timber; empty where nobody chose one, and no post is cut
    */
   public List<CutPiece> postPieces(String size) {
-    if (size.isEmpty()) {
+    Optional<TimberSize> timber = TimberSize.find(size);
+    if (timber.isEmpty()) {
       return List.of();
     }
+    Length step = timber.get().units() == UnitSystem.IMPERIAL ? ROUGH_INCHES : ROUGH;
     Map<Long, List<Post>> alike = new LinkedHashMap<>();
     floor.map(LevelFloor::posts).orElse(List.of()).stream()
         .filter(post -> post.cut().filter(cut -> cut.isMoreThan(Length.ZERO)).isPresent())
@@ -118,17 +128,17 @@ public record Levels(
             post ->
                 alike
                     .computeIfAbsent(
-                        Math.round(post.cut().orElseThrow().metres() * 1e6),
+                        Rounding.UP.steps(post.cut().orElseThrow().metres(), step.metres()),
                         any -> new ArrayList<>())
                     .add(post));
     List<CutPiece> pieces = new ArrayList<>();
     alike.forEach(
-        (length, posts) ->
+        (steps, posts) ->
             pieces.add(
                 new CutPiece(
                     size,
                     "T" + (pieces.size() + 1),
-                    posts.get(0).cut().orElseThrow(),
+                    step.times(steps),
                     posts.size(),
                     posts.stream().map(Post::mark).toList(),
                     true)));

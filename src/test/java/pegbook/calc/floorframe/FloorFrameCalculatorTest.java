@@ -76,6 +76,26 @@ class FloorFrameCalculatorTest {
     assertThat(carried).isEqualTo(built.floor().squareMetres(), offset(1e-6));
   }
 
+  /** Every block is in a strip that is no longer than 8 ft, with room for the cuts. */
+  @Test
+  void blocksComeInStrips() {
+    FloorFrame frame = frame(parts(FootingJob.rectangle("24 ft", "12 ft", 5, 2), PINE));
+    Built built = frame.built().orElseThrow();
+    double blocks = length(built.pieces());
+    assertThat(blocks).isPositive();
+    assertThat(length(frame.pieces())).isBetween(blocks, blocks * 1.05);
+    assertThat(frame.pieces())
+        .filteredOn(piece -> piece.name().startsWith("N"))
+        .allMatch(piece -> piece.length().inches() <= 96 + 1e-6);
+  }
+
+  private static double length(List<pegbook.figures.CutPiece> pieces) {
+    return pieces.stream()
+        .filter(piece -> piece.name().startsWith("N"))
+        .mapToDouble(piece -> piece.count() * piece.length().metres())
+        .sum();
+  }
+
   @Test
   void noFrameIsSaidOnlyOfAFloor() {
     FootingJob parts = new FootingJob();
