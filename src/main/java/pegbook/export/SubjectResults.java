@@ -79,6 +79,7 @@ final class SubjectResults {
 
   private static void batching(JsonFigures json, PourDay.Batching batching) {
     json.texts("marks", batching.marks())
+        .text("kind", batching.kind().name())
         .whole("bagsOfBatch", batching.bagsOfBatch())
         .whole("batches", batching.batches())
         .quantity("longestBatchSeconds", batching.each())
@@ -174,7 +175,16 @@ final class SubjectResults {
         .quantity("sideGravelLooseCubicMetres", fill.sideGravel())
         .whole("bags", fill.bags())
         .whole("batches", fill.batches())
-        .quantity("kilograms", fill.mass());
+        .quantity("kilograms", fill.mass())
+        .list("lifts", fill.lifts(), SubjectResults::lift);
+  }
+
+  private static void lift(JsonFigures json, ConcretePlan.Lift lift) {
+    json.text("kind", lift.kind().name())
+        .quantity("topOverUndersideMetres", lift.to())
+        .quantity("pouredCubicMetres", lift.poured())
+        .whole("bags", lift.bags())
+        .whole("batches", lift.batches());
   }
 
   private static void ownMix(JsonFigures json, OwnMixPlan.Mix mix) {

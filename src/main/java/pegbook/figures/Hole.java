@@ -61,6 +61,24 @@ public record Hole(
     return depth.plus(gravel);
   }
 
+  /**
+   * Height of the joint of two lifts over the underside of the concrete, where it is poured in two;
+   * a first lift that ends in the cover of the steel, or above the top, makes none.
+   */
+  public Optional<Length> joint() {
+    return steel.flatMap(
+        bars ->
+            bars.firstLift()
+                .filter(lift -> lift.isMoreThan(bars.cover()))
+                .filter(lift -> lift.isLessThan(depth.plus(top).minus(bars.cover()))));
+  }
+
+  /** Whether the form is set on the first lift, once that is hard: it begins above the joint. */
+  public boolean isFormedOnJoint() {
+    return tubeFromBottom().isEmpty()
+        && joint().filter(height -> !height.isMoreThan(depth)).isPresent();
+  }
+
   /** The same hole with the place, width, depth and gravel that were found or follow from it. */
   public Hole asDug(Point found, Length width, Length underside, Length layer) {
     return new Hole(

@@ -4,9 +4,10 @@ import pegbook.measure.Duration;
 import pegbook.measure.Volume;
 
 /**
- * The concrete of one hole, as it is to be placed.
+ * The concrete of one hole, or of one of its two lifts, as it is to be placed in one go.
  *
  * @param mark the hole
+ * @param kind {@link Task.Kind#FIRST_LIFT}, or {@link Task.Kind#POUR} for the only or the last
  * @param poured concrete to mix or to order
  * @param batches turns of the mixer or the tub; none from a truck
  * @param bagsInBatch whole bags that are mixed at a time; 0 where the crew mixes its own
@@ -14,4 +15,10 @@ import pegbook.measure.Volume;
  * @param window what the concrete allows from its first batch, or from the truck's arrival
  */
 public record Pour(
-    String mark, Volume poured, int batches, int bagsInBatch, Duration most, Duration window) {}
+    String mark,
+    Task.Kind kind,
+    Volume poured,
+    int batches,
+    int bagsInBatch,
+    Duration most,
+    Duration window) {}

@@ -31,6 +31,11 @@ public record Task(Kind kind, Optional<String> mark, Duration least, Duration mo
     FORM,
     STEEL,
     INSPECTION,
+    /** The first of two pours of a hole. */
+    FIRST_LIFT,
+    /** Roughen and clean the top of the first lift, lap the bars, set the form on it. */
+    JOINT,
+    /** The only pour of a hole, or the second of two. */
     POUR,
     STRIP,
     /** Posts, beams, joists: once the last footing may be loaded. */
@@ -42,8 +47,16 @@ public record Task(Kind kind, Optional<String> mark, Duration least, Duration mo
     LAY_PIPE,
     /** Someone looks at what lies in the open trench. */
     TRENCH_INSPECTION,
-    BACKFILL
+    BACKFILL;
+
+    /** True for the power line's own work, which waits for nothing at the holes. */
+    public boolean isTrenching() {
+      return compareTo(TRENCH) >= 0;
+    }
   }
+
+  /** Kinds that place concrete; none of them is ever cut. */
+  public static final List<Kind> POURS = List.of(Kind.FIRST_LIFT, Kind.POUR);
 
   /** Kinds that only wait. */
   public static final List<Kind> HOLD_POINTS =

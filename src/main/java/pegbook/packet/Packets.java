@@ -76,6 +76,7 @@ import pegbook.figures.Diggings;
 import pegbook.figures.Hole;
 import pegbook.figures.Need;
 import pegbook.figures.Placement;
+import pegbook.figures.Pour;
 import pegbook.figures.Result;
 import pegbook.figures.Task;
 import pegbook.figures.TaskDay;
@@ -155,7 +156,7 @@ public final class Packets {
             tasks(tapeTable, safePegs, concretePlan, steelPlan, floorFrame, powerLine));
     DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
     TruckLoads truckLoads =
-        TruckLoadsCalculator.calculate(job, concretePlan.pours(), pourDays(dayPlan));
+        TruckLoadsCalculator.calculate(job, pourDays(dayPlan, concretePlan.pours()));
     Supplies supplies = SuppliesCalculator.calculate(job, holes, openHoles(dayPlan));
     PourDay pourDay = PourDayCalculator.calculate(job, concretePlan.pours(), taskDays(dayPlan));
     BuyingList buyingList =
@@ -236,17 +237,18 @@ public final class Packets {
         .toList();
   }
 
-  /** The day on which each hole is poured; the first where a pour goes on on the next. */
-  private static Map<String, TaskDay> pourDays(DayPlan plan) {
-    Map<String, TaskDay> days = new LinkedHashMap<>();
+  /** The day of each pour; the first where a pour goes on on the next. */
+  private static Map<Pour, TaskDay> pourDays(DayPlan plan, List<Pour> pours) {
+    Map<Pour, TaskDay> days = new LinkedHashMap<>();
     plan.days()
         .forEach(
             day ->
-                day.holes(Task.Kind.POUR)
+                pours.stream()
+                    .filter(pour -> day.holes(pour.kind()).contains(pour.mark()))
                     .forEach(
-                        mark ->
+                        pour ->
                             days.putIfAbsent(
-                                mark, new TaskDay(Task.Kind.POUR, day.number(), day.date()))));
+                                pour, new TaskDay(pour.kind(), day.number(), day.date()))));
     return days;
   }
 

@@ -13,7 +13,6 @@ import pegbook.calc.buyinglist.BuyingList.Group;
 import pegbook.calc.buyinglist.BuyingList.Line;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Need;
-import pegbook.figures.Task;
 import pegbook.figures.TaskDay;
 import pegbook.job.Prices;
 import pegbook.packet.Packet;
@@ -185,7 +184,7 @@ public record BuyingListSheet(
       }
       List<String> days =
           packet.dayPlan().days().stream()
-              .filter(day -> day.has(Task.Kind.POUR))
+              .filter(day -> !day.poured().isEmpty())
               .map(this::bags)
               .toList();
       return days.size() < 2
@@ -195,8 +194,8 @@ public record BuyingListSheet(
 
     private String bags(WorkDay day) {
       int bags =
-          day.holes(Task.Kind.POUR).stream()
-              .mapToInt(mark -> packet.concretePlan().fill(mark).bags())
+          day.poured().stream()
+              .mapToInt(mark -> packet.concretePlan().fill(mark).lift(day.pour(mark)).bags())
               .sum();
       return say(
           "bags-of-day",

@@ -93,7 +93,7 @@ final class CalendarBars {
     waits(lines, Wait.LOOK);
     work(lines, "fill", Task.Kind.GRAVEL, Task.Kind.FORM, Task.Kind.STEEL);
     waits(lines, Wait.INSPECTION);
-    work(lines, "pour", Task.Kind.POUR);
+    work(lines, "pour", Task.Kind.FIRST_LIFT, Task.Kind.JOINT, Task.Kind.POUR);
     work(lines, "strip", Task.Kind.STRIP);
     work(lines, "trench", Task.Kind.TRENCH, Task.Kind.LAY_PIPE);
     waits(lines, Wait.TRENCH_INSPECTION);

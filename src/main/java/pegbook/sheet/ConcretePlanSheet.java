@@ -26,6 +26,7 @@ import pegbook.packet.Packet;
  * @param working the numbers of the workings behind the columns
  * @param backfill what goes round tubes from the bottom; empty when there are none
  * @param sideGravel gravel to fill in round tubes; empty where there is none
+ * @param lifts of holes that are poured in two, what goes into each
  * @param order marks in the order of the pours
  * @param loads what trucks bring on which day; empty where the crew mixes
  * @param rules what to mind before, during and after
@@ -44,6 +45,7 @@ public record ConcretePlanSheet(
     HoleRow working,
     Optional<String> backfill,
     Optional<String> sideGravel,
+    List<String> lifts,
     String order,
     List<String> loads,
     List<String> rules,
@@ -100,6 +102,7 @@ public record ConcretePlanSheet(
         working(packet, writing),
         words.backfill(),
         words.sideGravel(),
+        words.lifts(),
         writing.formats().names(plan.pourOrder()),
         words.loads(),
         words.rules(),
@@ -201,13 +204,17 @@ public record ConcretePlanSheet(
 
   private static String minutes(Fill fill, Writing writing) {
     Formats formats = writing.formats();
+    if (fill.lifts().size() > 1) {
+      return writing.texts().say("concrete-plan.by-lift");
+    }
+    ConcretePlan.Span pour = fill.lifts().get(0).pour();
     return writing
         .texts()
         .say(
             "concrete-plan.minutes",
             Map.of(
-                "least", formats.number(fill.pour().least().minutes(), 0),
-                "most", formats.number(fill.pour().most().minutes(), 0)));
+                "least", formats.number(pour.least().minutes(), 0),
+                "most", formats.number(pour.most().minutes(), 0)));
   }
 
   private static HoleRow sum(Totals totals, Writing writing) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Lift;
 import pegbook.calc.concreteplan.ConcretePlan.Mix;
 import pegbook.calc.concreteplan.ConcretePlan.WaterRange;
 import pegbook.calc.truckloads.TruckLoads;
@@ -109,6 +110,36 @@ record ConcreteWords(Packet packet, Writing writing) {
                 Map.of(
                     "volume", formats().volume(plan().totals().backfill()),
                     "marks", formats().names(marks))));
+  }
+
+  /** Holes that are poured in two lifts, alike ones together. */
+  List<String> lifts() {
+    Map<List<Lift>, List<String>> alike = new LinkedHashMap<>();
+    plan().fills().stream()
+        .filter(fill -> fill.lifts().size() > 1)
+        .forEach(
+            fill -> alike.computeIfAbsent(fill.lifts(), any -> new ArrayList<>()).add(fill.mark()));
+    List<String> lines = new ArrayList<>();
+    alike.forEach(
+        (lifts, marks) -> {
+          Map<String, String> values = new LinkedHashMap<>();
+          values.put("holes", formats().names(marks));
+          values.put("joint", formats().tape(lifts.get(0).to()));
+          values.put("first", lift(lifts.get(0)));
+          values.put("second", lift(lifts.get(1)));
+          lines.add(say("lifts", values));
+        });
+    return lines;
+  }
+
+  private String lift(Lift lift) {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("volume", formats().volume(lift.poured()));
+    values.put("bags", formats().count(lift.bags()));
+    values.put("batches", formats().count(lift.batches()));
+    values.put("least", formats().number(lift.pour().least().minutes(), 0));
+    values.put("most", formats().number(lift.pour().most().minutes(), 0));
+    return say(ConcretePlanSheet.isByVolume(packet) ? "lift-volume" : "lift", values);
   }
 
   /** Gravel in round tubes: hole by hole alike, and in all. */

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Lift;
 import pegbook.calc.dayplan.DayPlan.Portion;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.calc.steelplan.SteelPlan.Cage;
@@ -164,21 +164,23 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
   }
 
   List<PourRow> pour() {
-    return day.holes(Task.Kind.POUR).stream().map(this::pour).toList();
+    return day.poured().stream().map(this::pour).toList();
   }
 
   private PourRow pour(String mark) {
     Formats formats = writing.formats();
-    Fill fill = packet.concretePlan().fill(mark);
+    Lift lift = packet.concretePlan().fill(mark).lift(day.pour(mark));
     return new PourRow(
         name(mark),
         mark,
         ConcretePlanSheet.isByVolume(packet)
-            ? formats.volume(fill.poured())
-            : formats.count(fill.bags()),
-        formats.size(hole(mark).top()),
-        formats.number(fill.pour().least().minutes(), 0)
+            ? formats.volume(lift.poured())
+            : formats.count(lift.bags()),
+        lift.kind() == Task.Kind.FIRST_LIFT
+            ? writing.texts().say("day-plan.joint")
+            : formats.size(hole(mark).top()),
+        formats.number(lift.pour().least().minutes(), 0)
             + " – "
-            + formats.number(fill.pour().most().minutes(), 0));
+            + formats.number(lift.pour().most().minutes(), 0));
   }
 }

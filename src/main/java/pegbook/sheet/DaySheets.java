@@ -71,7 +71,8 @@ public record DaySheets(
                 portion ->
                     portion.kind() == Task.Kind.GRAVEL
                         || portion.kind() == Task.Kind.FORM
-                        || portion.kind() == Task.Kind.STEEL)
+                        || portion.kind() == Task.Kind.STEEL
+                        || portion.kind() == Task.Kind.JOINT)
             .flatMap(portion -> portion.mark().stream())
             .distinct()
             .toList();
@@ -79,7 +80,7 @@ public record DaySheets(
         new DayWords(packet, writing, day).title(),
         formats.names(day.holes(Task.Kind.DIG)),
         formats.names(fill),
-        formats.names(day.holes(Task.Kind.POUR)),
+        formats.names(day.poured()),
         writing
             .texts()
             .say(

@@ -36,6 +36,8 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
               Map.entry(Task.Kind.CARRY_SPOIL, List.of("barrow")),
               Map.entry(Task.Kind.FORM, List.of("forms")),
               Map.entry(Task.Kind.STEEL, List.of("bender", "pliers", "spacers")),
+              Map.entry(Task.Kind.FIRST_LIFT, List.of("rod", "goggles")),
+              Map.entry(Task.Kind.JOINT, List.of("brush")),
               Map.entry(Task.Kind.POUR, List.of("rod", "goggles")),
               Map.entry(Task.Kind.FRAME, List.of("timber-saw", "driver", "level")),
               Map.entry(Task.Kind.BOARDS, List.of("timber-saw", "driver", "gap-pieces"))));
@@ -94,15 +96,15 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
     } else if (kind == Task.Kind.GRAVEL) {
       things.put("gravel", gravel());
       things.put("tamper", say("tamper"));
-    } else if (kind == Task.Kind.POUR && ConcretePlanSheet.isReadyMix(packet)) {
+    } else if (Task.POURS.contains(kind) && ConcretePlanSheet.isReadyMix(packet)) {
       load().ifPresent(load -> things.put("load", load));
       things.put("truck", say("truck"));
-    } else if (kind == Task.Kind.POUR && ConcretePlanSheet.isOwnMix(packet)) {
+    } else if (Task.POURS.contains(kind) && ConcretePlanSheet.isOwnMix(packet)) {
       things.put("own-mix", say("own-mix"));
       things.put("scale", say("scale"));
       OwnMixPart.load(packet, writing).ifPresent(load -> things.put("buckets", load));
       things.put("mixer", say("mixer"));
-    } else if (kind == Task.Kind.POUR) {
+    } else if (Task.POURS.contains(kind)) {
       things.put("bags", bags());
       things.put("mixer", say("mixer"));
     }
@@ -153,8 +155,8 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
 
   private String bags() {
     int bags =
-        day.holes(Task.Kind.POUR).stream()
-            .mapToInt(mark -> packet.concretePlan().fill(mark).bags())
+        day.poured().stream()
+            .mapToInt(mark -> packet.concretePlan().fill(mark).lift(day.pour(mark)).bags())
             .sum();
     ConcretePlan.Mix mix = packet.concretePlan().mix();
     Map<String, String> values = new LinkedHashMap<>();

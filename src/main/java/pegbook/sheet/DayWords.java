@@ -39,6 +39,8 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
           Task.Kind.GRAVEL,
           Task.Kind.FORM,
           Task.Kind.STEEL,
+          Task.Kind.FIRST_LIFT,
+          Task.Kind.JOINT,
           Task.Kind.POUR,
           Task.Kind.STRIP);
 
@@ -221,7 +223,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     if (day.has(Task.Kind.BACKFILL)) {
       rules.add(say("stop.trench"));
     }
-    if (day.has(Task.Kind.POUR)) {
+    if (!day.poured().isEmpty()) {
       rules.add(say("stop.inspection"));
       rules.add(
           say(

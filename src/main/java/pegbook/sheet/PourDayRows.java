@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Lift;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.calc.pourday.PourDay.After;
 import pegbook.calc.pourday.PourDay.Batching;
@@ -16,6 +16,7 @@ import pegbook.figures.Task;
 import pegbook.job.Anchors;
 import pegbook.job.Pier;
 import pegbook.job.Sleeve;
+import pegbook.measure.Length;
 import pegbook.packet.Packet;
 import pegbook.sheet.DaySheet.Stop;
 import pegbook.sheet.DaySheet.Tick;
@@ -59,7 +60,7 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
   }
 
   private List<Hole> poured() {
-    return day.holes(Task.Kind.POUR).stream()
+    return day.poured().stream()
         .flatMap(mark -> packet.asDug().holes().stream().filter(hole -> hole.mark().equals(mark)))
         .toList();
   }
@@ -79,17 +80,52 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
         packet.steelPlan().cages().stream()
             .filter(each -> each.marks().contains(hole.mark()))
             .findFirst();
+    boolean isSecond = hole.joint().isPresent() && !isFirst(hole.mark());
     return new Row(
         id() + "." + hole.mark(),
         hole.mark(),
-        formats().tape(hole.depth()),
-        hole.datumToUnderside().map(formats()::tape).orElse(""),
+        isSecond ? writing.texts().say("day-plan.joint") : formats().tape(hole.depth()),
+        isSecond ? "" : hole.datumToUnderside().map(formats()::tape).orElse(""),
         cage.map(
                 steel ->
                     formats().size(steel.cover()) + " / " + formats().size(steel.bottomCover()))
             .orElse(""),
-        hole.tube().isPresent(),
-        formats().size(hole.top()));
+        hole.tube().isPresent() && !(isFirst(hole.mark()) && hole.isFormedOnJoint()),
+        isFirst(hole.mark()) ? writing.texts().say("day-plan.joint") : formats().size(hole.top()));
+  }
+
+  private boolean isFirst(String mark) {
+    return day.pour(mark) == Task.Kind.FIRST_LIFT;
+  }
+
+  private Lift lift(String mark) {
+    return packet.concretePlan().fill(mark).lift(day.pour(mark));
+  }
+
+  /** What is asked of the joint of two lifts: how high the first ends, what the second needs. */
+  List<Tick> lifts() {
+    List<Tick> ticks = new ArrayList<>();
+    for (Hole hole : poured()) {
+      hole.joint().ifPresent(joint -> ticks.add(joint(hole, joint)));
+    }
+    return ticks;
+  }
+
+  private Tick joint(Hole hole, Length joint) {
+    Map<String, String> words = new LinkedHashMap<>();
+    words.put("mark", hole.mark());
+    words.put("joint", formats().tape(joint));
+    words.put(
+        "lap",
+        packet.steelPlan().cages().stream()
+            .filter(cage -> cage.marks().contains(hole.mark()))
+            .flatMap(cage -> cage.uprights().starters().stream())
+            .map(starters -> formats().tape(starters.lap()))
+            .findFirst()
+            .orElse("–"));
+    boolean first = isFirst(hole.mark());
+    return new Tick(
+        id() + "." + hole.mark() + ".joint", say(first ? "lift.first" : "lift.second", words));
   }
 
   List<Tick> insets() {
@@ -137,24 +173,25 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
   /** One row for holes that are poured alike, in the order of the pour. */
   List<Pace> paces() {
     Map<List<String>, List<String>> alike = new LinkedHashMap<>();
-    for (String mark : day.holes(Task.Kind.POUR)) {
-      Fill fill = packet.concretePlan().fill(mark);
-      List<String> same = List.of(amount(fill), minutes(fill), verdict(mark));
+    for (String mark : day.poured()) {
+      Lift lift = lift(mark);
+      List<String> same = List.of(amount(lift), minutes(lift), verdict(mark), lift.kind().name());
       alike.computeIfAbsent(same, key -> new ArrayList<>()).add(mark);
     }
     return alike.values().stream().map(this::pace).toList();
   }
 
   private Pace pace(List<String> marks) {
-    Fill fill = packet.concretePlan().fill(marks.get(0));
-    Optional<Batching> batching = packet.pourDay().batching(fill.mark());
+    String mark = marks.get(0);
+    Lift lift = lift(mark);
+    Optional<Batching> batching = packet.pourDay().batching(mark, lift.kind());
     double window = packet.concretePlan().pace().window().minutes();
     return new Pace(
         formats().names(marks),
-        amount(fill),
+        amount(lift),
         batching.map(this::batches).orElse(""),
         batching.map(this::every).orElse(""),
-        minutes(fill),
+        minutes(lift),
         batching
             .map(
                 each ->
@@ -164,7 +201,7 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
                             "batches", formats().count(each.half()),
                             "minutes", formats().number(window / 2, 0))))
             .orElse(""),
-        verdict(fill.mark()));
+        verdict(mark));
   }
 
   /** Words with the time that the concrete allows. */
@@ -187,16 +224,16 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
     return formats().number(minutes, minutes == Math.rint(minutes) ? 0 : 1);
   }
 
-  private String amount(Fill fill) {
+  private String amount(Lift lift) {
     return ConcretePlanSheet.isReadyMix(packet) || ConcretePlanSheet.isOwnMix(packet)
-        ? formats().volume(fill.poured())
-        : formats().count(fill.bags());
+        ? formats().volume(lift.poured())
+        : formats().count(lift.bags());
   }
 
-  private String minutes(Fill fill) {
-    return formats().number(fill.pour().least().minutes(), 0)
+  private String minutes(Lift lift) {
+    return formats().number(lift.pour().least().minutes(), 0)
         + " – "
-        + formats().number(fill.pour().most().minutes(), 0);
+        + formats().number(lift.pour().most().minutes(), 0);
   }
 
   /** What the concrete plan found about the time of a hole's pour. */
@@ -217,6 +254,9 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
     List<Tick> ticks = new ArrayList<>();
     ticks.add(
         new Tick(id() + ".after.top", say(insets().isEmpty() ? "after.top-plain" : "after.top")));
+    if (day.has(Task.Kind.FIRST_LIFT)) {
+      ticks.add(new Tick(id() + ".after.joint", say("after.joint")));
+    }
     for (String thing : List.of("cover", "frost")) {
       ticks.add(new Tick(id() + ".after." + thing, say("after." + thing)));
     }

@@ -2,7 +2,6 @@ package pegbook.sheet;
 
 import java.util.List;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
-import pegbook.figures.Task;
 import pegbook.packet.Packet;
 import pegbook.sheet.DaySheet.Stop;
 import pegbook.sheet.DaySheet.Tick;
@@ -22,6 +21,7 @@ import pegbook.sheet.DaySheet.Tick;
  * @param datum true when depths below the datum line are known
  * @param steel true when some of them have steel
  * @param tube true when some of them have a tube
+ * @param lifts what the joints of holes in two lifts ask for
  * @param insets sleeves and anchors in the tops of these holes
  * @param ready what else must be there before the first batch
  * @param paces how fast each hole must be filled
@@ -39,6 +39,7 @@ public record PourDaySheet(
     boolean datum,
     boolean steel,
     boolean tube,
+    List<Tick> lifts,
     List<Tick> insets,
     List<Tick> ready,
     List<Pace> paces,
@@ -73,7 +74,7 @@ public record PourDaySheet(
 
   /** Whether a day pours at all. */
   static boolean isWanted(WorkDay day) {
-    return day.has(Task.Kind.POUR);
+    return !day.poured().isEmpty();
   }
 
   /** Makes the sheet of a day. */
@@ -89,6 +90,7 @@ public record PourDaySheet(
         holes.stream().anyMatch(row -> !row.datum().isEmpty()),
         holes.stream().anyMatch(row -> !row.cover().isEmpty()),
         holes.stream().anyMatch(Row::tube),
+        rows.lifts(),
         rows.insets(),
         rows.ready(),
         rows.paces(),

@@ -52,6 +52,8 @@ public record WorkEstimatePart(List<String> heads, List<Row> rows, List<String> 
             Task.Kind.GRAVEL,
             Task.Kind.FORM,
             Task.Kind.STEEL,
+            Task.Kind.FIRST_LIFT,
+            Task.Kind.JOINT,
             Task.Kind.POUR,
             Task.Kind.STRIP)
         .map(

@@ -106,7 +106,7 @@ class ConcretePlanSheetTest {
             .orElseThrow();
     List<String> bags =
         totals.rows().stream()
-            .filter(row -> row.get(0).startsWith("Bags"))
+            .filter(row -> row.get(0).startsWith("Bags") || row.get(0).endsWith("ready bags"))
             .findFirst()
             .orElseThrow();
     assertThat(PrintedValue.number(bags.get(1)))

@@ -45,6 +45,8 @@ class NamedThingsTest {
       Set.of(
           "two tapes",
           "hammer",
+          "wire brush",
+          "chisel",
           "stick",
           "depths marked",
           "barrow",

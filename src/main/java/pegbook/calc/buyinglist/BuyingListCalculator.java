@@ -16,6 +16,7 @@ import pegbook.calc.buyinglist.BuyingList.Supplier;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
 import pegbook.figures.Need;
+import pegbook.figures.Task;
 import pegbook.figures.TaskDay;
 import pegbook.figures.Working;
 import pegbook.job.Job;
@@ -145,8 +146,14 @@ public final class BuyingListCalculator {
   /** The first day of its work; the first day of all where that work is not planned. */
   private Optional<TaskDay> firstDay(Goods goods) {
     Comparator<TaskDay> early = Comparator.comparingInt(TaskDay::day);
-    Optional<TaskDay> own = days.stream().filter(day -> day.kind() == goods.work()).min(early);
+    Optional<TaskDay> own = days.stream().filter(day -> isFor(goods, day)).min(early);
     return own.isPresent() ? own : days.stream().min(early);
+  }
+
+  /** What is for the pour is for the first of its lifts. */
+  private static boolean isFor(Goods goods, TaskDay day) {
+    return day.kind() == goods.work()
+        || (goods.work() == Task.Kind.POUR && day.kind() == Task.Kind.FIRST_LIFT);
   }
 
   private OptionalInt trips(String letter, List<OrderMass> masses) {

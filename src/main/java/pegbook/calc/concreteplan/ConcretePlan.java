@@ -1,5 +1,6 @@
 package pegbook.calc.concreteplan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pegbook.figures.Finding;
@@ -60,7 +61,7 @@ public record ConcretePlan(
    * @param bags whole bags to open
    * @param batches turns of the mixer or the tub, in whole bags; none from a truck
    * @param mass of the concrete as drawn
-   * @param pour how long the pour takes the crew
+   * @param lifts what is placed in one go: one, or two with a joint between them
    */
   public record Fill(
       String mark,
@@ -75,12 +76,33 @@ public record ConcretePlan(
       int bags,
       int batches,
       Mass mass,
-      Span pour) {
+      List<Lift> lifts) {
+    public Fill {
+      lifts = List.copyOf(lifts);
+    }
+
+    /** What is placed on the day of a kind of pour. */
+    public Lift lift(Task.Kind kind) {
+      return kind == Task.Kind.FIRST_LIFT ? lifts.get(0) : lifts.get(lifts.size() - 1);
+    }
+
     /** Concrete as drawn. */
     public Volume drawn() {
       return below.plus(above);
     }
   }
+
+  /**
+   * Concrete that is placed in one go.
+   *
+   * @param kind the only or last, or the first of two
+   * @param to height of its top over the underside of the concrete
+   * @param poured concrete to mix
+   * @param bags whole bags to open
+   * @param batches turns of the mixer or the tub
+   * @param pour how long it takes the crew
+   */
+  public record Lift(Task.Kind kind, Length to, Volume poured, int bags, int batches, Span pour) {}
 
   /** A time that goes well, and one that goes badly. */
   public record Span(Duration least, Duration most) {}
@@ -145,18 +167,21 @@ public record ConcretePlan(
 
   /** The pours in their order, as other subjects read them. */
   public List<Pour> pours() {
-    return pourOrder.stream()
-        .map(this::fill)
-        .map(
-            fill ->
-                new Pour(
-                    fill.mark(),
-                    fill.poured(),
-                    fill.batches(),
-                    mix.bagsInBatch(),
-                    fill.pour().most(),
-                    pace.window()))
-        .toList();
+    List<Pour> pours = new ArrayList<>();
+    for (String mark : pourOrder) {
+      for (Lift lift : fill(mark).lifts()) {
+        pours.add(
+            new Pour(
+                mark,
+                lift.kind(),
+                lift.poured(),
+                lift.batches(),
+                mix.bagsInBatch(),
+                lift.pour().most(),
+                pace.window()));
+      }
+    }
+    return List.copyOf(pours);
   }
 
   /**

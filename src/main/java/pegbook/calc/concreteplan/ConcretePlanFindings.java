@@ -1,8 +1,10 @@
 package pegbook.calc.concreteplan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Lift;
 import pegbook.calc.concreteplan.ConcretePlan.Mix;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.Argument;
@@ -75,23 +77,28 @@ final class ConcretePlanFindings {
               .findFirst()
               .orElseThrow();
       Duration window = rate.window();
-      if (isLonger(fill.pour().least(), window)) {
-        pour(Kind.STOP, "pour-too-long", alike, fill);
-      } else if (isLonger(fill.pour().most(), window)) {
-        pour(Kind.ASK, "pour-may-run-long", alike, fill);
-      }
+      fill.lifts().stream()
+          .max(Comparator.comparing(lift -> lift.pour().most().minutes()))
+          .ifPresent(
+              longest -> {
+                if (isLonger(longest.pour().least(), window)) {
+                  pour(Kind.STOP, "pour-too-long", alike, longest);
+                } else if (isLonger(longest.pour().most(), window)) {
+                  pour(Kind.ASK, "pour-may-run-long", alike, longest);
+                }
+              });
     }
   }
 
-  private void pour(Kind kind, String id, AlikeHoles alike, Fill fill) {
+  private void pour(Kind kind, String id, AlikeHoles alike, Lift lift) {
     findings.add(
         Finding.of(kind, id, "concrete.mixing", Decider.CREW, WINDOW)
             .about(alike.marks())
-            .with("bags", Argument.of(fill.bags()))
-            .with("volume", Argument.of(fill.poured()))
+            .with("bags", Argument.of(lift.bags()))
+            .with("volume", Argument.of(lift.poured()))
             .with("people", Argument.of(job.crew().people()))
-            .with("least", minutes(fill.pour().least()))
-            .with("most", minutes(fill.pour().most()))
+            .with("least", minutes(lift.pour().least()))
+            .with("most", minutes(lift.pour().most()))
             .with("window", minutes(rate.window()))
             .with("mixing", mixing()));
   }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Lift;
 import pegbook.calc.concreteplan.ConcretePlan.Mix;
 import pegbook.calc.concreteplan.ConcretePlan.Span;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.Formula;
 import pegbook.figures.Hole;
+import pegbook.figures.Task.Kind;
 import pegbook.figures.Working;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Job;
@@ -45,11 +47,8 @@ final class Filling {
     Hole hole = alike.first();
     Length standing = hole.standing();
     Volume below = work(formulas.below(), standing, hole.depth()).asVolume();
-    Volume above =
-        work(isBoxed(hole) ? formulas.boxed() : formulas.above(), hole.formAbove(), hole.top())
-            .asVolume();
-    Volume poured = poured(hole, below, above);
-    int bags = bags(poured);
+    Volume above = above(hole, alike.subject(), hole.top());
+    List<Lift> lifts = lifts(hole, below, above);
     Fill fill =
         new Fill(
             hole.mark(),
@@ -58,16 +57,59 @@ final class Filling {
             gravel(hole),
             below,
             above,
-            poured,
+            lifts.stream().map(Lift::poured).reduce(Volume.ZERO, Volume::plus),
             backfill(hole),
             sideGravel(hole),
-            bags,
-            batches(bags, poured),
+            lifts.stream().mapToInt(Lift::bags).sum(),
+            lifts.stream().mapToInt(Lift::batches).sum(),
             work(formulas.mass(), below.plus(above)).asMass(),
-            new Span(
-                work(formulas.pourTime(true), poured, rate(true), pairs()).asDuration(),
-                work(formulas.pourTime(false), poured, rate(false), pairs()).asDuration()));
+            lifts);
     return alike.marks().stream().map(mark -> forMark(mark, fill)).toList();
+  }
+
+  private Volume above(Hole hole, String subject, Length height) {
+    return work(
+            subject, isBoxed(hole) ? formulas.boxed() : formulas.above(), hole.formAbove(), height)
+        .asVolume();
+  }
+
+  /** All in one go; or up to the joint, and from there on another day. */
+  private List<Lift> lifts(Hole hole, Volume below, Volume above) {
+    Length whole = hole.depth().plus(hole.top());
+    if (hole.joint().isEmpty()) {
+      return List.of(lift(hole, alike.subject(), Kind.POUR, whole, below, above));
+    }
+    Length joint = hole.joint().get();
+    String first = alike.subject() + " · 1";
+    Volume firstBelow =
+        work(first, formulas.below(), hole.standing(), joint.min(hole.depth())).asVolume();
+    Volume firstAbove =
+        joint.isMoreThan(hole.depth())
+            ? above(hole, first, joint.minus(hole.depth()))
+            : Volume.ZERO;
+    return List.of(
+        lift(hole, first, Kind.FIRST_LIFT, joint, firstBelow, firstAbove),
+        lift(
+            hole,
+            alike.subject() + " · 2",
+            Kind.POUR,
+            whole,
+            below.minus(firstBelow),
+            above.minus(firstAbove)));
+  }
+
+  private Lift lift(Hole hole, String subject, Kind kind, Length to, Volume below, Volume above) {
+    Volume poured = poured(subject, hole, below, above);
+    int bags = bags(subject, poured);
+    return new Lift(
+        kind,
+        to,
+        poured,
+        bags,
+        batches(subject, bags, poured),
+        new Span(
+            work(subject, formulas.pourTime(true), poured, rate(true), pairs()).asDuration(),
+            work(subject, formulas.pourTime(false), poured, rate(false), pairs()).asDuration()));
   }
 
   /** Without a tube, what stands above the ground is cast in a box of boards. */
@@ -89,18 +131,23 @@ final class Filling {
         fill.bags(),
         fill.batches(),
         fill.mass(),
-        fill.pour());
+        fill.lifts());
   }
 
   private Working work(Formula formula, Quantity... quantities) {
-    Working working = Working.of(formula, alike.subject(), quantities);
+    return work(alike.subject(), formula, quantities);
+  }
+
+  private Working work(String subject, Formula formula, Quantity... quantities) {
+    Working working = Working.of(formula, subject, quantities);
     workings.add(working);
     return working;
   }
 
-  private Volume poured(Hole hole, Volume below, Volume above) {
+  private Volume poured(String subject, Hole hole, Volume below, Volume above) {
     boolean formed = hole.tubeFromBottom().isPresent();
     return work(
+            subject,
             formulas.poured(),
             formed ? Volume.ZERO : below,
             mix.overBreak(),
@@ -144,20 +191,21 @@ final class Filling {
                     .asVolume());
   }
 
-  private int bags(Volume poured) {
-    double bags = work(formulas.bags(), poured, mix.yield()).result();
+  private int bags(String subject, Volume poured) {
+    double bags = work(subject, formulas.bags(), poured, mix.yield()).result();
     return (int) Rounding.UP.steps(bags, 1);
   }
 
   /** None where the concrete comes mixed. */
-  private int batches(int bags, Volume poured) {
+  private int batches(String subject, int bags, Volume poured) {
     if (job.concrete().mixing() == Mixing.READY_MIX) {
       return 0;
     }
     double batches =
         job.concrete().ownMix().isPresent()
-            ? work(formulas.loads(), poured, mix.batch()).result()
-            : work(formulas.batches(), new Count(bags), new Count(mix.bagsInBatch())).result();
+            ? work(subject, formulas.loads(), poured, mix.batch()).result()
+            : work(subject, formulas.batches(), new Count(bags), new Count(mix.bagsInBatch()))
+                .result();
     return (int) Rounding.UP.steps(batches, 1);
   }
 

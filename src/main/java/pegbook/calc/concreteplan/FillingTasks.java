@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Lift;
 import pegbook.figures.Hole;
 import pegbook.figures.Task;
 import pegbook.job.Job;
@@ -43,28 +44,31 @@ final class FillingTasks {
     for (String mark : pourOrder) {
       fills.stream()
           .filter(fill -> fill.mark().equals(mark))
-          .forEach(fill -> tasks.add(pour(job, fill)));
+          .forEach(fill -> fill.lifts().forEach(lift -> tasks.add(pour(job, fill, lift))));
     }
     return tasks;
   }
 
-  private static Task pour(Job job, Fill fill) {
-    double backfill = fill.backfill().or(fill::sideGravel).orElse(Volume.ZERO).cubicMetres();
+  /** What goes round a tube goes in before its first concrete. */
+  private static Task pour(Job job, Fill fill, Lift lift) {
+    boolean first = lift.equals(fill.lifts().get(0));
+    double backfill =
+        first ? fill.backfill().or(fill::sideGravel).orElse(Volume.ZERO).cubicMetres() : 0;
     return new Task(
-        Task.Kind.POUR,
+        lift.kind(),
         Optional.of(fill.mark()),
         ROUND_THE_POUR_LEAST
-            .plus(mixing(job, fill, true))
+            .plus(mixing(job, lift, true))
             .plus(new Duration(backfill * BACKFILL_LEAST_HOURS)),
         ROUND_THE_POUR_MOST
-            .plus(mixing(job, fill, false))
+            .plus(mixing(job, lift, false))
             .plus(new Duration(backfill * BACKFILL_MOST_HOURS)));
   }
 
   /** Person-hours of a pair for the concrete of a hole. */
-  private static Duration mixing(Job job, Fill fill, boolean best) {
+  private static Duration mixing(Job job, Lift lift, boolean best) {
     MixingRate rate = MixingRate.of(job.concrete().mixing());
-    double minutes = fill.poured().cubicMetres() * rate.minutes(best, UnitSystem.METRIC);
+    double minutes = lift.poured().cubicMetres() * rate.minutes(best, UnitSystem.METRIC);
     return Duration.ofMinutes(2 * minutes);
   }
 }

@@ -67,6 +67,16 @@ public record DayPlan(
           .toList();
     }
 
+    /** Holes that get concrete on this day, each once: no hole gets both its lifts on one. */
+    public List<String> poured() {
+      return Task.POURS.stream().flatMap(kind -> holes(kind).stream()).distinct().toList();
+    }
+
+    /** Which concrete a hole gets on this day. */
+    public Task.Kind pour(String mark) {
+      return holes(Task.Kind.FIRST_LIFT).contains(mark) ? Task.Kind.FIRST_LIFT : Task.Kind.POUR;
+    }
+
     public boolean has(Task.Kind kind) {
       return portions.stream().anyMatch(portion -> portion.kind() == kind);
     }

@@ -82,13 +82,22 @@ final class Gates {
 
   private List<Wait> waits(Task.Kind kind) {
     return switch (kind) {
-      case MARK_OUT, PROVE, LOOK, INSPECTION, STRIP, LAY_PIPE, TRENCH_INSPECTION, FRAME, BOARDS ->
+      case MARK_OUT,
+          PROVE,
+          LOOK,
+          INSPECTION,
+          JOINT,
+          STRIP,
+          LAY_PIPE,
+          TRENCH_INSPECTION,
+          FRAME,
+          BOARDS ->
           List.of();
       case SET_PEGS, DIG, CARRY_SPOIL, TRENCH -> List.of(Wait.UTILITIES);
       case BACKFILL -> List.of(Wait.TRENCH_INSPECTION);
       case BORE -> List.of(Wait.UTILITIES, Wait.MACHINE);
       case GRAVEL, FORM, STEEL -> List.of(Wait.LOOK);
-      case POUR ->
+      case FIRST_LIFT, POUR ->
           pours()
               ? List.of(Wait.LOOK, Wait.INSPECTION, Wait.MACHINE)
               : List.of(Wait.LOOK, Wait.INSPECTION);

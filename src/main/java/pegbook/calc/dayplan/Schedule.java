@@ -154,7 +154,7 @@ final class Schedule {
   /** How many hours of a step find room on a day that has so many left; 0: none. */
   private double fitting(int i, double left, Map<String, Double> atHole) {
     Task task = list.steps().get(i).task();
-    if (task.kind() == Task.Kind.POUR) {
+    if (Task.POURS.contains(task.kind())) {
       return rest[i] <= left + TIE_HOURS || left >= capacity - TIE_HOURS ? rest[i] : 0;
     }
     double room =
@@ -236,7 +236,8 @@ final class Schedule {
     }
     Step step = list.steps().get(i);
     return gates.isOpen(step, dates.moment(day))
-        && (step.task().kind() != Task.Kind.STRIP || isStripped(step, day))
+        && (step.task().kind() != Task.Kind.STRIP || isHard(step, Task.Kind.POUR, day))
+        && (step.task().kind() != Task.Kind.JOINT || isHard(step, Task.Kind.FIRST_LIFT, day))
         && (step.task().kind() != Task.Kind.FRAME || isLoadable(day));
   }
 
@@ -261,12 +262,14 @@ final class Schedule {
     }
     boolean atHole =
         other.task().mark().equals(step.task().mark())
+            && first.isTrenching() == kind.isTrenching()
             && first.compareTo(kind) < 0
             && first != Task.Kind.CARRY_SPOIL;
-    // The floor comes after all that is done in the ground.
-    boolean floor = kind == Task.Kind.FRAME && first != Task.Kind.BOARDS && j != i;
+    // The floor comes after all that is done at the holes; the trench beside it is its own.
+    boolean floor =
+        kind == Task.Kind.FRAME && first != Task.Kind.BOARDS && !first.isTrenching() && j != i;
     boolean pours =
-        first == Task.Kind.POUR && kind == Task.Kind.POUR && other.lot() == step.lot() && j < i;
+        Task.POURS.contains(first) && kind == first && other.lot() == step.lot() && j < i;
     return atHole || pours || floor;
   }
 
@@ -282,10 +285,10 @@ final class Schedule {
             .orElse(day > poured);
   }
 
-  /** Forms stay on overnight at least. */
-  private boolean isStripped(Step strip, int day) {
-    Map<String, List<Integer>> pours = atHoles.getOrDefault(Task.Kind.POUR, Map.of());
-    List<Integer> here = pours.getOrDefault(strip.task().mark().orElse(""), List.of());
+  /** Forms stay on, and the first of two lifts sets, overnight at least. */
+  private boolean isHard(Step next, Task.Kind kind, int day) {
+    Map<String, List<Integer>> pours = atHoles.getOrDefault(kind, Map.of());
+    List<Integer> here = pours.getOrDefault(next.task().mark().orElse(""), List.of());
     if (here.isEmpty()) {
       return true;
     }

@@ -44,6 +44,8 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
       List<Task> here = at(tasks, marks);
       add(steps, lot, byHole(here, marks, OPENING));
       add(steps, lot, byHole(here, marks, FILLING));
+      add(steps, lot, of(here, Task.Kind.FIRST_LIFT));
+      add(steps, lot, of(here, Task.Kind.JOINT));
       add(steps, lot, of(here, Task.Kind.POUR));
       add(steps, lot, of(here, Task.Kind.STRIP));
     }

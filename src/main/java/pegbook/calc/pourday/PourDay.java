@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import pegbook.figures.Finding;
 import pegbook.figures.Result;
+import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.measure.Duration;
 
@@ -28,6 +29,7 @@ public record PourDay(
    * The batches of a hole.
    *
    * @param marks the holes, each of which takes so much
+   * @param kind their only or last pour, or the first lift
    * @param bagsOfBatch whole bags in a batch, the last may have fewer; 0 where the crew mixes its
    *     own
    * @param batches how many
@@ -35,7 +37,7 @@ public record PourDay(
    * @param half batches that are in when half the window is over
    */
   public record Batching(
-      List<String> marks, int bagsOfBatch, int batches, Duration each, int half) {
+      List<String> marks, Task.Kind kind, int bagsOfBatch, int batches, Duration each, int half) {
     public Batching {
       marks = List.copyOf(marks);
     }
@@ -50,9 +52,11 @@ public record PourDay(
    */
   public record After(int day, Optional<LocalDate> strip, Optional<LocalDate> load) {}
 
-  /** The batches of a hole. */
-  public Optional<Batching> batching(String mark) {
-    return batchings.stream().filter(each -> each.marks().contains(mark)).findFirst();
+  /** The batches of a hole's pour. */
+  public Optional<Batching> batching(String mark, Task.Kind kind) {
+    return batchings.stream()
+        .filter(each -> each.kind() == kind && each.marks().contains(mark))
+        .findFirst();
   }
 
   /** What follows a day. */

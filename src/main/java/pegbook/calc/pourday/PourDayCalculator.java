@@ -57,7 +57,11 @@ public final class PourDayCalculator {
     for (Pour pour : pours) {
       alike
           .computeIfAbsent(
-              List.of((double) pour.batches(), pour.window().minutes()), key -> new ArrayList<>())
+              List.of(
+                  (double) pour.batches(),
+                  pour.window().minutes(),
+                  pour.kind() == Task.Kind.POUR ? 1.0 : 0.0),
+              key -> new ArrayList<>())
           .add(pour);
     }
     return List.copyOf(alike.values());
@@ -72,6 +76,6 @@ public final class PourDayCalculator {
             PourDayFormulas.each(), MarkRuns.brief(marks), pour.window(), new Count(batches));
     workings.add(each);
     Duration pace = Duration.ofMinutes(Rounding.DOWN.steps(each.result(), 0.5) * 0.5);
-    return new Batching(marks, pour.bagsInBatch(), batches, pace, (batches + 1) / 2);
+    return new Batching(marks, pour.kind(), pour.bagsInBatch(), batches, pace, (batches + 1) / 2);
   }
 }

@@ -67,7 +67,14 @@ public record Note(
 
   /** The same, only during some tasks. */
   Note during(Task.Kind... tasks) {
-    return new Note(id, stage, danger, List.of(tasks), marks, arguments, decides, citations);
+    List<Task.Kind> during = new ArrayList<>(List.of(tasks));
+    if (during.contains(Task.Kind.POUR)) {
+      during.add(Task.Kind.FIRST_LIFT);
+    }
+    if (during.contains(Task.Kind.STEEL)) {
+      during.add(Task.Kind.JOINT);
+    }
+    return new Note(id, stage, danger, during, marks, arguments, decides, citations);
   }
 
   /** The same, only about some holes. */

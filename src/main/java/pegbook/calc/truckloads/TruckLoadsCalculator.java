@@ -13,6 +13,7 @@ import pegbook.figures.Finding.Kind;
 import pegbook.figures.MarkRuns;
 import pegbook.figures.Need;
 import pegbook.figures.Pour;
+import pegbook.figures.Task;
 import pegbook.figures.TaskDay;
 import pegbook.figures.Working;
 import pegbook.job.Concrete.Mixing;
@@ -51,18 +52,18 @@ public final class TruckLoadsCalculator {
   /**
    * Orders the loads.
    *
-   * @param pours of all holes
-   * @param days for each hole the day of its pour, in the order of the days and of the pours
+   * @param days for each pour its day, in the order of the days and of the pours
    */
-  public static TruckLoads calculate(Job job, List<Pour> pours, Map<String, TaskDay> days) {
+  public static TruckLoads calculate(Job job, Map<Pour, TaskDay> days) {
     TruckLoadsCalculator of = new TruckLoadsCalculator(job);
     if (job.concrete().mixing() == Mixing.READY_MIX) {
       Map<TaskDay, List<Pour>> byDay = new LinkedHashMap<>();
       days.forEach(
-          (mark, day) ->
-              pours.stream()
-                  .filter(pour -> pour.mark().equals(mark))
-                  .forEach(pour -> byDay.computeIfAbsent(day, any -> new ArrayList<>()).add(pour)));
+          (pour, day) ->
+              byDay
+                  .computeIfAbsent(
+                      new TaskDay(Task.Kind.POUR, day.day(), day.date()), any -> new ArrayList<>())
+                  .add(pour));
       byDay.forEach(of::load);
     }
     return new TruckLoads(of.loads, of.findings, of.workings, of.needs());

@@ -19,6 +19,8 @@ final class FormTimes {
   private static final double FORM_MOST_MINUTES = 30;
   private static final double INSERT_LEAST_MINUTES = 10;
   private static final double INSERT_MOST_MINUTES = 25;
+  private static final double JOINT_LEAST_MINUTES = 20;
+  private static final double JOINT_MOST_MINUTES = 60;
   private static final Duration STRIP_LEAST = Duration.ofMinutes(5);
   private static final Duration STRIP_MOST = Duration.ofMinutes(20);
 
@@ -28,6 +30,10 @@ final class FormTimes {
     List<Task> tasks = new ArrayList<>();
     holes.forEach(hole -> form(job, hole, sleeves).ifPresent(tasks::add));
     holes.stream()
+        .filter(hole -> hole.joint().isPresent())
+        .map(FormTimes::joint)
+        .forEach(tasks::add);
+    holes.stream()
         .filter(hole -> hole.tube().isPresent())
         .map(hole -> task(Task.Kind.STRIP, hole, STRIP_LEAST, STRIP_MOST))
         .forEach(tasks::add);
@@ -35,7 +41,7 @@ final class FormTimes {
   }
 
   private static Optional<Task> form(Job job, Hole hole, List<FrostSleeve> sleeves) {
-    int forms = hole.tube().isPresent() ? 1 : 0;
+    int forms = hole.tube().isPresent() && !hole.isFormedOnJoint() ? 1 : 0;
     int inserts =
         job.piers().stream()
             .filter(pier -> pier.id().equals(hole.mark()))
@@ -53,6 +59,16 @@ final class FormTimes {
             hole,
             Duration.ofMinutes(forms * FORM_LEAST_MINUTES + inserts * INSERT_LEAST_MINUTES),
             Duration.ofMinutes(forms * FORM_MOST_MINUTES + inserts * INSERT_MOST_MINUTES)));
+  }
+
+  /** The joint of two lifts: brushed, roughened, its bars lapped, the form set where it begins. */
+  private static Task joint(Hole hole) {
+    int forms = hole.tube().isPresent() && hole.isFormedOnJoint() ? 1 : 0;
+    return task(
+        Task.Kind.JOINT,
+        hole,
+        Duration.ofMinutes(JOINT_LEAST_MINUTES + forms * FORM_LEAST_MINUTES),
+        Duration.ofMinutes(JOINT_MOST_MINUTES + forms * FORM_MOST_MINUTES));
   }
 
   private static int inserts(Pier pier) {

@@ -32,7 +32,7 @@ record OwnEstimates(List<Estimate> estimates) {
       case GRAVEL -> Optional.of(Work.GRAVEL);
       case FORM -> Optional.of(Work.FORM);
       case STEEL -> Optional.of(Work.STEEL);
-      case POUR -> Optional.of(Work.POUR);
+      case FIRST_LIFT, POUR -> Optional.of(Work.POUR);
       case STRIP -> Optional.of(Work.STRIP);
       case MARK_OUT,
           PROVE,
@@ -40,6 +40,7 @@ record OwnEstimates(List<Estimate> estimates) {
           BORE,
           LOOK,
           INSPECTION,
+          JOINT,
           TRENCH,
           LAY_PIPE,
           TRENCH_INSPECTION,

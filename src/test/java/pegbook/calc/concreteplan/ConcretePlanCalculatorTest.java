@@ -2,6 +2,8 @@ package pegbook.calc.concreteplan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
+import static pegbook.figures.Task.Kind.FIRST_LIFT;
+import static pegbook.figures.Task.Kind.POUR;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,16 +17,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import pegbook.calc.concreteplan.ConcretePlan.Fill;
+import pegbook.calc.concreteplan.ConcretePlan.Lift;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Kind;
 import pegbook.figures.Hole;
 import pegbook.figures.Need;
+import pegbook.figures.Pour;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Digging;
 import pegbook.job.Side;
+import pegbook.job.Steel;
 import pegbook.job.Tube;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
@@ -169,6 +174,55 @@ class ConcretePlanCalculatorTest {
     assertThat(fill.poured().cubicFeet())
         .as("no over-break inside a form")
         .isEqualTo(fill.drawn().cubicFeet() * 1.10, offset(1e-9));
+  }
+
+  /**
+   * Two lifts of a hole of 24 in, 60 in deep, 36 in above the ground in a tube of 16 in, joint at
+   * 50 in: the first is a cylinder of 24 in, the second what is left of it and the tube. Each opens
+   * its own whole bags, and each is held against the clock by itself.
+   */
+  @Test
+  void twoLiftsAreTwoPours() {
+    FillJob of = lifts(50);
+    ConcretePlan plan = plan(of);
+    Fill fill = plan.fill("P1");
+    double wide = Math.PI / 4 * 24 * 24;
+    double tube = Math.PI / 4 * 16 * 16;
+    assertThat(fill.lifts()).extracting(Lift::kind).containsExactly(FIRST_LIFT, POUR);
+    assertThat(fill.lifts().get(0).poured().cubicFeet())
+        .isEqualTo(wide * 50 / 1728 * 1.05 * 1.1, offset(1e-9));
+    assertThat(fill.lifts().get(1).poured().cubicFeet())
+        .isEqualTo((wide * 10 * 1.05 + tube * 36) / 1728 * 1.1, offset(1e-9));
+    assertThat(fill.bags())
+        .isEqualTo(
+            fill.lifts().stream()
+                .mapToInt(lift -> (int) Math.ceil(lift.poured().cubicFeet() / 0.6))
+                .sum());
+    assertThat(plan.totals().bags()).isEqualTo(fill.bags());
+    assertThat(plan.pours()).extracting(Pour::kind).containsExactly(FIRST_LIFT, POUR);
+    assertThat(plan.tasks())
+        .filteredOn(task -> Task.POURS.contains(task.kind()))
+        .extracting(Task::kind)
+        .containsExactly(FIRST_LIFT, POUR);
+    of.mixing = Mixing.BY_HAND;
+    Finding stop = finding(plan(of), "pour-too-long").orElseThrow();
+    assertThat(stop.arguments())
+        .as("the longer of both, not their sum")
+        .containsEntry("bags", Argument.of(fill.lifts().get(0).bags()));
+  }
+
+  /** A first lift that ends in the cover of the steel, or over the top, is none. */
+  @ParameterizedTest
+  @CsvSource({"3", "93", "120"})
+  void aJointOutsideTheConcreteIsNone(double joint) {
+    assertThat(plan(lifts(joint)).fill("P1").lifts()).extracting(Lift::kind).containsExactly(POUR);
+  }
+
+  private static FillJob lifts(double joint) {
+    FillJob of = new FillJob();
+    Hole hole = of.tube(of.hole("P1", 24, 60, 0, 36), 16, Tube.From.GROUND);
+    Hole bars = of.steel(hole, 6, "#5", 3, Optional.empty());
+    return of.with(of.starters(bars, Steel.Foot.STRAIGHT, Optional.of(Length.ofInches(joint))));
   }
 
   /**
@@ -460,9 +514,11 @@ class ConcretePlanCalculatorTest {
     Fill one = plan(imperial).fill("S1");
     Fill other = plan(metric).fill("S1");
     assertThat(other.poured().cubicMetres()).isEqualTo(one.poured().cubicMetres(), offset(1e-12));
-    assertThat(other.pour().least().minutes())
+    assertThat(other.lifts().get(0).pour().least().minutes())
         .as("the metric rate is a round figure of its own")
-        .isEqualTo(one.pour().least().minutes(), offset(one.pour().least().minutes() * 0.02));
+        .isEqualTo(
+            one.lifts().get(0).pour().least().minutes(),
+            offset(one.lifts().get(0).pour().least().minutes() * 0.02));
   }
 
   @Test

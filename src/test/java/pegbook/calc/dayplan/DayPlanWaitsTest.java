@@ -90,6 +90,35 @@ class DayPlanWaitsTest {
     return DayPlanCalculator.calculate(of.job(), of.holes, tasks);
   }
 
+  /**
+   * The second lift waits for the first to set, its joint for the same; neither is cut, however
+   * little of a day is left.
+   */
+  @Test
+  void theSecondLiftComesOnALaterDay() {
+    add(Task.Kind.FIRST_LIFT, "S1", 5);
+    add(Task.Kind.JOINT, "S1", 0.5);
+    DayPlan plan = plan();
+    WorkDay lift =
+        plan.days().stream().filter(day -> day.has(Task.Kind.FIRST_LIFT)).findFirst().orElseThrow();
+    WorkDay joint =
+        plan.days().stream().filter(day -> day.has(Task.Kind.JOINT)).findFirst().orElseThrow();
+    WorkDay second =
+        plan.days().stream()
+            .filter(day -> day.holes(Task.Kind.POUR).contains("S1"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(lift.poured()).contains("S1");
+    assertThat(lift.pour("S1")).isEqualTo(Task.Kind.FIRST_LIFT);
+    assertThat(lift.openOvernight()).as("half filled").contains("S1");
+    assertThat(joint.number()).isGreaterThan(lift.number());
+    assertThat(second.number()).isGreaterThanOrEqualTo(joint.number());
+    assertThat(second.pour("S1")).isEqualTo(Task.Kind.POUR);
+    assertThat(plan.days().stream().flatMap(day -> day.portions().stream()))
+        .filteredOn(portion -> Task.POURS.contains(portion.kind()))
+        .noneMatch(portion -> portion.continued() || portion.unfinished());
+  }
+
   private static LocalDate first(DayPlan plan, Task.Kind kind) {
     return plan.days().stream()
         .filter(day -> day.has(kind))

@@ -39,7 +39,13 @@ class PourDayCalculatorTest {
 
   private static Pour pour(String mark, int batches) {
     return new Pour(
-        mark, new Volume(0.2), batches, 3, Duration.ofMinutes(120), Duration.ofMinutes(90));
+        mark,
+        Task.Kind.POUR,
+        new Volume(0.2),
+        batches,
+        3,
+        Duration.ofMinutes(120),
+        Duration.ofMinutes(90));
   }
 
   private static Batching only(Job job, Pour... pours) {
@@ -83,7 +89,7 @@ class PourDayCalculatorTest {
             DECK, List.of(pour("S1", 5), pour("P1", 12), pour("S2", 5)), List.of());
     assertThat(day.batchings()).extracting(Batching::marks).contains(List.of("S1", "S2"));
     assertThat(day.workings()).extracting(Working::subject).hasSize(2);
-    assertThat(day.batching("P1").orElseThrow().batches()).isEqualTo(12);
+    assertThat(day.batching("P1", Task.Kind.POUR).orElseThrow().batches()).isEqualTo(12);
   }
 
   static Stream<TrialPacket> packets() {

@@ -3,9 +3,7 @@ package pegbook.calc.truckloads;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -31,20 +29,27 @@ import pegbook.testing.FillJob;
 
 class TruckLoadsCalculatorTest {
   private final FillJob job = new FillJob();
-  private final List<Pour> pours = new ArrayList<>();
-  private final Map<String, TaskDay> days = new LinkedHashMap<>();
+  private final Map<Pour, TaskDay> days = new LinkedHashMap<>();
 
   TruckLoadsCalculatorTest() {
     job.mixing = Mixing.READY_MIX;
   }
 
   private void pour(String mark, int day, Volume poured, double minutes) {
-    pours.add(new Pour(mark, poured, 0, 0, Duration.ofMinutes(minutes), Duration.ofMinutes(60)));
-    days.put(mark, new TaskDay(Task.Kind.POUR, day, Optional.empty()));
+    Pour pour =
+        new Pour(
+            mark,
+            Task.Kind.POUR,
+            poured,
+            0,
+            0,
+            Duration.ofMinutes(minutes),
+            Duration.ofMinutes(60));
+    days.put(pour, new TaskDay(Task.Kind.POUR, day, Optional.empty()));
   }
 
   private TruckLoads loads() {
-    return TruckLoadsCalculator.calculate(job.job(), pours, days);
+    return TruckLoadsCalculator.calculate(job.job(), days);
   }
 
   /** 27 ft3 are a cubic yard; a hair over a quarter is the next quarter. */
