@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.function.BooleanSupplier;
 import pegbook.export.PacketFolder;
@@ -53,10 +52,6 @@ final class Batch {
     return run(
         "printed",
         (file, threads, mayWrite) -> {
-          Optional<String> badName = JobFiles.fault(JobFiles.name(file));
-          if (badName.isPresent()) {
-            return new Outcome.Unusable(file + ": " + badName.get());
-          }
           Outcome outcome = pegbook.print(file, threads);
           return outcome instanceof Outcome.Done done && mayWrite.getAsBoolean()
               ? written(output.resolve(JobFiles.name(file)), done)

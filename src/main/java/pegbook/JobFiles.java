@@ -7,18 +7,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Finds the job files that a command line names. */
 final class JobFiles {
-  private static final String RESERVED_SIGNS = "\\/:*?\"<>|";
-
-  /** Devices, on some systems, whatever follows the dot. */
-  private static final Pattern RESERVED_NAMES =
-      Pattern.compile("(?i)(con|prn|aux|nul|com\\d|lpt\\d)(\\..*)?");
-
   private JobFiles() {}
 
   /** What a command line names cannot be used; the message says why and what to do. */
@@ -59,24 +51,6 @@ final class JobFiles {
       }
     }
     return List.copyOf(byName.values());
-  }
-
-  /** What keeps a job's name from being a folder's on every machine, if anything does. */
-  static Optional<String> fault(String name) {
-    boolean isName =
-        name.equals(name.strip())
-            && !name.isEmpty()
-            && !name.startsWith(".")
-            && !name.endsWith(".")
-            && name.codePoints().noneMatch(point -> Character.isISOControl(point))
-            && name.chars().noneMatch(sign -> RESERVED_SIGNS.indexOf(sign) >= 0)
-            && !RESERVED_NAMES.matcher(name).matches();
-    return isName
-        ? Optional.empty()
-        : Optional.of(
-            "the packet's folder takes the job file's name, and \""
-                + name.replaceAll("\\p{Cntrl}", "?")
-                + "\" cannot be one everywhere; rename the file, with letters, digits and hyphens");
   }
 
   /** Name of a job: its file's name without ".json". */

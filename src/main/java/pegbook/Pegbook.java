@@ -115,21 +115,30 @@ final class Pegbook {
     }
   }
 
-  private Outcome done(Packet packet, int threads) {
-    Writing writing = writing(packet, Language.ENGLISH);
+  /** The documents of a packet, the longest first. */
+  List<Booklet> booklets(Packet packet) {
     List<Writing> daySheets =
         packet.job().crew().daySheets().stream()
             .map(language -> writing(packet, language))
             .toList();
-    List<Booklet> booklets = Booklets.of(packet, writing, daySheets);
-    List<Printed> printed =
-        SideBySide.of(booklets, threads, booklet -> renderer.print(Documents.of(booklet, packet)));
+    return Booklets.of(packet, writing(packet, Language.ENGLISH), daySheets);
+  }
+
+  /** Renders one of them. */
+  Printed print(Booklet booklet, Packet packet) {
+    return renderer.print(Documents.of(booklet, packet));
+  }
+
+  private Outcome done(Packet packet, int threads) {
+    List<Booklet> booklets = booklets(packet);
+    List<Printed> printed = SideBySide.of(booklets, threads, booklet -> print(booklet, packet));
     Map<String, byte[]> files = new LinkedHashMap<>();
     for (int i = 0; i < booklets.size(); i++) {
       files.put(booklets.get(i).name() + ".pdf", printed.get(i).bytes());
     }
     files.put("results.json", ResultsJson.of(packet));
     files.put("tapes.csv", TapesCsv.of(packet));
+    Writing writing = writing(packet, Language.ENGLISH);
     files.put("buying.csv", BuyingCsv.of(packet, writing));
     CalendarIcs.of(packet, writing).ifPresent(file -> files.put("calendar.ics", file));
     return new Outcome.Done(packet, files, printed.stream().mapToInt(Printed::pages).sum());

@@ -1,5 +1,6 @@
 package pegbook.jobfile;
 
+import java.io.File;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -15,7 +16,7 @@ final class JobName {
 
   /** The name; complains when it could not name a folder. */
   static String of(String fileName, Report report) {
-    int slash = Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\'));
+    int slash = Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf(File.separatorChar));
     String last = fileName.substring(slash + 1);
     String name = last.endsWith(".json") ? last.substring(0, last.length() - 5) : last;
     if (!isPlain(name)) {
