@@ -41,9 +41,14 @@ while [ "$time" -lt "$times" ]; do
   else
     # Three in four while the files are written: that takes some thousandths of a second.
     # The lock names the process that holds it; one that was killed before may have left its own.
-    while kill -0 "$process" 2> /dev/null; do
+    looks=0
+    while :; do
       read -r holder _ 2> /dev/null < "$work/out/.deck.new/lock" || true
       if [ "${holder:-}" = "$process" ]; then break; fi
+      looks=$((looks + 1))
+      if [ $((looks % 50)) -eq 0 ]; then
+        case $(ps -o stat= -p "$process") in '' | Z*) break ;; esac
+      fi
       sleep 0.001
     done
     wait_ms=$((chance % 12))
