@@ -1,7 +1,5 @@
 package pegbook.cutting;
 
-import java.math.BigInteger;
-
 /**
  * Which total weights whole bars can have at all: a bound rises to the least of these that is not
  * below it and whose bars are together long enough for all pieces.
@@ -27,15 +25,24 @@ final class StockSums {
    * @param known weight of a plan
    */
   long raise(long bound, long known) {
+    if (isGivenUp()) {
+      return Math.min(bound, known);
+    }
     atLeast = bound;
     best = known;
     steps = 0;
     look(0, 0, 0);
-    return steps > MOST_STEPS ? Math.min(bound, known) : best;
+    return isGivenUp() ? Math.min(bound, known) : best;
+  }
+
+  /** With so many stocks and bars that looking at all sums takes longer than it is worth. */
+  private boolean isGivenUp() {
+    return steps > MOST_STEPS;
   }
 
   private void look(int stock, long weight, long length) {
-    if (weight >= best || ++steps > MOST_STEPS) {
+    steps++;
+    if (weight >= best || isGivenUp()) {
       return;
     }
     if (stock == instance.stocks() - 1) {
@@ -50,7 +57,7 @@ final class StockSums {
       }
       return;
     }
-    for (int bars = 0; bars <= instance.limit[stock]; bars++) {
+    for (int bars = 0; bars <= instance.limit[stock] && !isGivenUp(); bars++) {
       long more = weight + bars * instance.weight[stock];
       if (more >= best) {
         break;
@@ -60,9 +67,6 @@ final class StockSums {
   }
 
   private static long up(long amount, long part) {
-    return BigInteger.valueOf(amount)
-        .add(BigInteger.valueOf(part - 1))
-        .divide(BigInteger.valueOf(part))
-        .longValueExact();
+    return -Math.floorDiv(-amount, part);
   }
 }
