@@ -10,6 +10,7 @@ import pegbook.calc.concreteplan.ConcretePlan;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Task;
 import pegbook.job.Language;
+import pegbook.job.Power.Method;
 import pegbook.job.Tool;
 import pegbook.measure.Volume;
 import pegbook.packet.Packet;
@@ -28,7 +29,6 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
       new EnumMap<>(
           Map.ofEntries(
               Map.entry(Task.Kind.TRENCH, List.of("trench-tools")),
-              Map.entry(Task.Kind.LAY_PIPE, List.of("pipe-and-wire", "pipe-tools")),
               Map.entry(Task.Kind.BACKFILL, List.of("warning-tape")),
               Map.entry(Task.Kind.MARK_OUT, List.of("tapes", "paint")),
               Map.entry(Task.Kind.PROVE, List.of("tapes")),
@@ -46,16 +46,18 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
 
   /** What is bought, and with what, if anything, of the same box is not. */
   private static final Map<String, String> BOUGHT =
-      Map.of(
-          "tapes", "two-tapes",
-          "paint", "hammer",
-          "forms", "saw",
-          "pipe-and-wire", "",
-          "warning-tape", "fill-tamper",
-          "pliers", "nippers",
-          "spacers", "",
-          "covers", "",
-          "own-mix", "");
+      Map.ofEntries(
+          Map.entry("tapes", "two-tapes"),
+          Map.entry("paint", "hammer"),
+          Map.entry("forms", "saw"),
+          Map.entry("trench-tools", "trench-spades"),
+          Map.entry("pipe-and-wire", ""),
+          Map.entry("cable-and-sand", ""),
+          Map.entry("warning-tape", "fill-tamper"),
+          Map.entry("pliers", "nippers"),
+          Map.entry("spacers", ""),
+          Map.entry("covers", ""),
+          Map.entry("own-mix", ""));
 
   private static final List<String> ALWAYS = List.of("covers", "first-aid", "water");
 
@@ -93,6 +95,15 @@ record DayTools(Packet packet, Writing writing, WorkDay day) {
       packet.job().plan().machine().ifPresent(machine -> things.put("machine", machine.what()));
     } else if (kind == Task.Kind.DIG) {
       digging(things);
+    } else if (kind == Task.Kind.LAY_PIPE) {
+      boolean cable =
+          packet
+              .job()
+              .power()
+              .filter(power -> power.wiring().method() == Method.DIRECT_BURIAL)
+              .isPresent();
+      List.of(cable ? "cable-and-sand" : "pipe-and-wire", "pipe-tools")
+          .forEach(thing -> things.put(thing, say(thing)));
     } else if (kind == Task.Kind.GRAVEL) {
       things.put("gravel", gravel());
       things.put("tamper", say("tamper"));

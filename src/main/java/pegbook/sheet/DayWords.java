@@ -79,7 +79,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     return packet.placement().marks().stream()
         .map(PlacedMark::id)
         .filter(finding.subjects()::contains)
-        .filter(day.holes()::contains)
+        .filter(day.openHoles()::contains)
         .toList();
   }
 
@@ -189,7 +189,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
             finding ->
                 finding.subjects().isEmpty()
                     || (TrenchDay.isAbout(finding) && day.has(Task.Kind.TRENCH))
-                    || finding.subjects().stream().anyMatch(day.holes()::contains))
+                    || finding.subjects().stream().anyMatch(day.openHoles()::contains))
         .map(this::stop)
         .toList();
   }
@@ -199,7 +199,8 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     String key = "finding." + finding.id();
     String title = writing.texts().say(key + ".title", values);
     String holes = formats().names(today(finding));
-    boolean named = holes.isEmpty() || title.startsWith(holes + " ");
+    boolean named =
+        holes.isEmpty() || title.startsWith(holes + " ") || title.startsWith(holes + ":");
     return new Stop(
         named ? title : holes + ": " + title, writing.texts().say(key + ".way", values));
   }

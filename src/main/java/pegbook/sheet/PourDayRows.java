@@ -104,28 +104,43 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
 
   /** What is asked of the joint of two lifts: how high the first ends, what the second needs. */
   List<Tick> lifts() {
-    List<Tick> ticks = new ArrayList<>();
+    Map<Joint, List<String>> alike = new LinkedHashMap<>();
     for (Hole hole : poured()) {
-      hole.joint().ifPresent(joint -> ticks.add(joint(hole, joint)));
+      hole.joint()
+          .map(height -> joint(hole.mark(), height))
+          .ifPresent(
+              joint -> alike.computeIfAbsent(joint, any -> new ArrayList<>()).add(hole.mark()));
     }
+    List<Tick> ticks = new ArrayList<>();
+    alike.forEach(
+        (joint, marks) ->
+            ticks.add(
+                new Tick(
+                    id() + "." + marks.get(0) + ".joint",
+                    say(
+                        joint.first() ? "lift.first" : "lift.second",
+                        Map.of(
+                            "mark",
+                            formats().names(marks),
+                            "joint",
+                            joint.height(),
+                            "lap",
+                            joint.lap())))));
     return ticks;
   }
 
-  private Tick joint(Hole hole, Length joint) {
-    Map<String, String> words = new LinkedHashMap<>();
-    words.put("mark", hole.mark());
-    words.put("joint", formats().tape(joint));
-    words.put(
-        "lap",
+  /** What holes with one tick for all have in common. */
+  private record Joint(boolean first, String height, String lap) {}
+
+  private Joint joint(String mark, Length height) {
+    String lap =
         packet.steelPlan().cages().stream()
-            .filter(cage -> cage.marks().contains(hole.mark()))
+            .filter(cage -> cage.marks().contains(mark))
             .flatMap(cage -> cage.uprights().starters().stream())
             .map(starters -> formats().tape(starters.lap()))
             .findFirst()
-            .orElse("–"));
-    boolean first = isFirst(hole.mark());
-    return new Tick(
-        id() + "." + hole.mark() + ".joint", say(first ? "lift.first" : "lift.second", words));
+            .orElse("–");
+    return new Joint(isFirst(mark), formats().tape(height), lap);
   }
 
   List<Tick> insets() {

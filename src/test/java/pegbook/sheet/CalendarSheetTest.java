@@ -93,6 +93,7 @@ class CalendarSheetTest {
                   case MARK_OUT, PROVE -> "mark";
                   case DIG, CARRY_SPOIL -> "dig";
                   case GRAVEL, FORM, STEEL -> "fill";
+                  case FIRST_LIFT, JOINT, POUR -> "pour";
                   case FRAME, BOARDS -> "floor";
                   case TRENCH, LAY_PIPE -> "trench";
                   case LOOK, INSPECTION, TRENCH_INSPECTION -> "";

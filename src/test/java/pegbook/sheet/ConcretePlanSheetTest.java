@@ -53,11 +53,11 @@ class ConcretePlanSheetTest {
     PrintedTable holes = holes(DECK);
     assertThat(marks(holes))
         .containsExactly("S1", "S2", "S3", "S4", "S5", "S6", "P1", "Sum", "Working");
-    // Supports: 18 in wide, 42 in deep, a tube of 14 in from the ground up, 6 in high.
+    // Supports: 21 in wide, 42 in deep, a tube of 14 in from the ground up, 6 in high.
     for (String support : List.of("S1", "S6")) {
-      assertVolume(holes.cell(support, "Below ground"), cubicFeet(18, 42));
+      assertVolume(holes.cell(support, "Below ground"), cubicFeet(21, 42));
       assertVolume(holes.cell(support, "Above ground"), cubicFeet(14, 6));
-      assertThat(holes.cell(support, "Stands on")).isEqualTo("18″");
+      assertThat(holes.cell(support, "Stands on")).isEqualTo("21″");
     }
     // The pier: 22 in wide, 58 in deep, a tube of 16 in, 36 in high, no gravel.
     assertVolume(holes.cell("P1", "Below ground"), cubicFeet(22, 58));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -126,7 +127,10 @@ class DaySheetTest {
         for (String hole : fill.names()) {
           if (fill.heads().contains("Loose") && !fill.cell(hole, "Loose").isEmpty()) {
             assertThat(fill.cell(hole, "Loose")).isEqualTo(concrete.cell(hole, "Gravel, loose"));
-            assertThat(fill.cell(hole, "Gravel tamped")).isEqualTo(schedule.cell(hole, "Gravel"));
+            // A hole that was dug gets what it then needs; the sheet "As dug" tells why.
+            if (!dug(example).contains(hole)) {
+              assertThat(fill.cell(hole, "Gravel tamped")).isEqualTo(schedule.cell(hole, "Gravel"));
+            }
           }
         }
       }
@@ -142,6 +146,10 @@ class DaySheetTest {
         }
       }
     }
+  }
+
+  private static List<String> dug(String example) {
+    return packet(example).job().field().dug().stream().map(pegbook.job.Field.Dug::hole).toList();
   }
 
   /** Inches and feet, or millimetres and litres: from the job files, by the pencil. */
@@ -210,8 +218,8 @@ class DaySheetTest {
             "day-1.P1.bottom",
             "day-1.P1.moved",
             "day-1.P1.done",
-            "day-1.S1.gravel",
-            "day-1.S1.gravel-done",
+            "day-3.S1.gravel",
+            "day-3.S1.gravel-done",
             "day-5.job.inspection",
             "day-5.P1.bags",
             "day-5.P1.top",
@@ -277,11 +285,14 @@ class DaySheetTest {
     PrintedJob job = PrintedJob.example(example);
     PrintedTable list = PrintedTable.headed(job.tables("Steel"), "Mark");
     Map<String, Integer> pieces = new TreeMap<>();
+    // Steel that goes on from an earlier day is told and counted on that day's sheet.
+    Set<String> begun = new HashSet<>();
     for (PrintedDocument day : job.days()) {
       Map<String, Integer> inRows = new TreeMap<>();
       for (PrintedTable fill : table(day, "Fill hole")) {
         if (fill.heads().contains("Bars")) {
           fill.rows().stream()
+              .filter(row -> !BARS.matcher(String.join(" + ", row)).find() || begun.add(row.get(0)))
               .flatMap(row -> row.stream())
               .flatMap(cell -> BARS.matcher(cell).results())
               .filter(bar -> list.names().contains(bar.group(2)))
@@ -289,9 +300,10 @@ class DaySheetTest {
                   bar -> inRows.merge(bar.group(2), Integer.valueOf(bar.group(1)), Integer::sum));
         }
       }
+      String text = String.join(" ", day.lines());
       inRows.forEach(
           (mark, count) ->
-              assertThat(String.join(" ", day.lines()))
+              assertThat(text)
                   .containsPattern(
                       Pattern.quote(mark + ": " + count + " ")
                           + "[^:]*"
@@ -343,7 +355,9 @@ class DaySheetTest {
       List<Integer> closing = places(text, ". Hold", ". Pour ", ". Strip ");
       assertThat(opening).isSorted();
       assertThat(closing).isSorted();
-      assertThat(opening.size() + closing.size()).isPositive();
+      List<Integer> beside =
+          places(text, ". Posts, beams", ". Boards", ". Trench R", ". Sand", ". Fill the trench");
+      assertThat(opening.size() + closing.size() + beside.size()).isPositive();
     }
   }
 
@@ -362,7 +376,9 @@ class DaySheetTest {
       DayRows rows = new DayRows(packet, trial.writing(), day);
       DayWords words = new DayWords(packet, trial.writing(), day);
       assertThat(rows.dig()).extracting(DigRow::mark).isEqualTo(day.holes(Task.Kind.DIG));
-      assertThat(rows.pour()).extracting(PourRow::mark).isEqualTo(day.holes(Task.Kind.POUR));
+      assertThat(rows.pour())
+          .extracting(PourRow::mark)
+          .containsExactlyInAnyOrderElementsOf(day.poured());
       assertThat(
               rows.fillTables().stream()
                   .flatMap(table -> table.lines().stream())

@@ -36,14 +36,22 @@ class NamedThingsTest {
           entry("caps", Set.of("bar-caps")),
           entry("covers", Set.of("hole-covers", "hole-covers-wide")),
           entry("cement", Set.of("cement-bags")),
-          entry("sand", Set.of("mix-sand")),
+          entry("sand", Set.of("mix-sand", "power-sand")),
           entry("stone", Set.of("mix-stone")),
+          entry("pipe", Set.of("power-conduit", "power-metal-conduit")),
+          entry("bends", Set.of("power-bends")),
+          entry("cable", Set.of("power-cable")),
+          entry("wire", Set.of("power-wire", "power-cable")),
+          entry("warning tape", Set.of("power-warning-tape")),
           entry("barriers", Set.of("barrier-fence")));
 
   /** Tools and what people wear, drink or have; not counted, but named on the list. */
   private static final Set<String> HAD =
       Set.of(
           "two tapes",
+          "spades",
+          "mattock",
+          "fish tape",
           "hammer",
           "wire brush",
           "chisel",

@@ -63,6 +63,7 @@ class SpanishDaySheetTest {
     Packet packet = TrialPacket.example(Path.of("input", example + ".json")).packet();
     List<String> own = new ArrayList<>(List.of(packet.job().heading().title()));
     packet.job().place().authority().ifPresent(own::add);
+    packet.job().place().calls().forEach(call -> call.name().ifPresent(own::add));
     packet.job().tools().stream()
         .filter(tool -> !tool.isNamedByKind())
         .map(Tool::name)

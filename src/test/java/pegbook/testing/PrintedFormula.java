@@ -149,7 +149,7 @@ public final class PrintedFormula {
     }
     double step = skip("½") ? 0.5 : sum();
     // The unit that follows is the result's own.
-    List.of(" h", " mm", " m").forEach(this::skip);
+    List.of(" h", " mm", " m", " in", " ft").forEach(this::skip);
     return step;
   }
 

@@ -28,8 +28,8 @@ class SameFigureTest {
   @BeforeAll
   static void print() throws IOException {
     before = binder(Printing.packet("sky-deck"));
-    // Depths that no other hole has: 61 in = 5' 1" to the concrete, 64 in = 5' 4" to the bottom.
-    deeper = changed("deeper", job -> pier(job).put("depth", "61 in").put("gravel", "3 in"));
+    // Depths that no other hole has: 65 in = 5' 5" to the concrete, 68 in = 5' 8" to the bottom.
+    deeper = changed("deeper", job -> pier(job).put("depth", "65 in").put("gravel", "3 in"));
     turned =
         changed(
             "turned", job -> ((ObjectNode) job.get("layout")).put("centreToFirstMark", "21 deg"));
@@ -56,8 +56,8 @@ class SameFigureTest {
 
   @Test
   void theSameDepthStandsOnScheduleSectionSteelAndDaySheet() throws IOException {
-    String dug = "5′ 4″";
-    String concrete = "5′ 1″";
+    String dug = "5′ 8″";
+    String concrete = "5′ 5″";
     assertThat(deeper.row("Dig schedule", "P1")).contains(dug, concrete);
     assertThat(deeper.drawn("Dig schedule")).contains(dug, concrete);
     assertThat(deeper.drawn("Steel")).contains(concrete);

@@ -58,6 +58,17 @@ public record DayPlan(
       return portions.stream().flatMap(portion -> portion.mark().stream()).distinct().toList();
     }
 
+    /**
+     * Those of them that are not full yet: where forms are stripped, nothing is a hole any more.
+     */
+    public List<String> openHoles() {
+      return portions.stream()
+          .filter(portion -> portion.kind() != Task.Kind.STRIP)
+          .flatMap(portion -> portion.mark().stream())
+          .distinct()
+          .toList();
+    }
+
     /** Holes with a kind of work on this day, in the order of the work. */
     public List<String> holes(Task.Kind kind) {
       return portions.stream()
