@@ -35,6 +35,8 @@ public record FindingsSheet(
    * @param about the holes or features it is about; empty: the whole job
    * @param place where in the job file it is mended
    * @param answer true when someone's answer is to be written down
+   * @param turn "turn" where the sheet may turn its page, so that not one finding alone is left for
+   *     the last
    */
   public record Box(
       String number,
@@ -47,14 +49,20 @@ public record FindingsSheet(
       String decides,
       String place,
       String sources,
-      boolean answer) {}
+      boolean answer,
+      String turn) {}
+
+  /** So many findings are taken to a last page that would hold fewer. */
+  private static final int LAST_PAGE = 4;
 
   /** Words the packet's findings. */
   public static FindingsSheet of(Packet packet, Writing writing) {
     Texts texts = writing.texts();
     List<Box> boxes = new ArrayList<>();
+    int turn = turn(packet.findings());
     for (Finding finding : packet.findings()) {
-      boxes.add(box(number(boxes.size() + 1), finding, writing));
+      String mark = boxes.size() == turn ? "turn" : "";
+      boxes.add(box(number(boxes.size() + 1), finding, mark, writing));
     }
     List<Group> groups = new ArrayList<>();
     for (Finding.Kind kind : Finding.Kind.values()) {
@@ -90,7 +98,16 @@ public record FindingsSheet(
     return new Row(box.number(), box.word(), box.title(), box.decides(), emphasis);
   }
 
-  private static Box box(String number, Finding finding, Writing writing) {
+  /** The place of the finding that may begin the last page; never right under its heading. */
+  private static int turn(List<Finding> findings) {
+    int place = findings.size() - LAST_PAGE;
+    while (place > 0 && findings.get(place).kind() != findings.get(place - 1).kind()) {
+      place--;
+    }
+    return place > 0 ? place : -1;
+  }
+
+  private static Box box(String number, Finding finding, String turn, Writing writing) {
     Texts texts = writing.texts();
     Formats formats = writing.formats();
     Map<String, String> values = formats.arguments(finding.arguments());
@@ -106,7 +123,8 @@ public record FindingsSheet(
         decider(finding.decides(), texts),
         finding.place(),
         new Sources(texts).write(finding.citations()),
-        finding.kind() == Finding.Kind.ASK);
+        finding.kind() == Finding.Kind.ASK,
+        turn);
   }
 
   /** What the finding at a place in the packet's list is called. */
