@@ -24,6 +24,14 @@ final class FootingLoadsFindings {
   /** A roof nearer than this may drop or drift its snow onto the floor (common practice). */
   private static final Length ROOF_NEAR = Length.ofFeet(20);
 
+  /**
+   * The largest load, of use or of snow on the ground, for which the code's own table of deck
+   * footings has a column (70 psf, recalled).
+   */
+  private static final Pressure TABLE_ENDS = Pressure.ofPsf(70);
+
+  private static final Citation TABLE = new Citation("irc-r507-3", "Table R507.3.1");
+
   private FootingLoadsFindings() {}
 
   static List<Finding> of(
@@ -36,6 +44,14 @@ final class FootingLoadsFindings {
             .snow()
             .map(snow -> groundSnow(job, placement, snow))
             .orElseGet(FootingLoadsFindings::snowUnknown));
+    pressures
+        .snow()
+        .filter(snow -> snow.isMoreThan(TABLE_ENDS))
+        .ifPresent(
+            snow -> findings.add(beyondTables("snow-beyond-tables", "floor.groundSnow", snow)));
+    if (pressures.live().value().isMoreThan(TABLE_ENDS)) {
+      findings.add(beyondTables("live-beyond-tables", "floor.live", pressures.live().value()));
+    }
     if (job.floor().filter(floor -> floor.use() == Floor.Use.HUT).isPresent()) {
       findings.add(ask("hut-above-floor", "floor", Decider.ENGINEER));
     }
@@ -58,6 +74,12 @@ final class FootingLoadsFindings {
 
   private static Finding ask(String id, String place, Decider decides) {
     return Finding.of(Kind.ASK, id, place, decides, Citation.COMMON_PRACTICE);
+  }
+
+  private static Finding beyondTables(String id, String place, Pressure load) {
+    return Finding.of(Kind.ASK, id, place, Decider.ENGINEER, TABLE)
+        .with("load", Argument.of(load))
+        .with("end", Argument.of(TABLE_ENDS));
   }
 
   private static Optional<Finding> assumed(Taken load, String id, String place) {

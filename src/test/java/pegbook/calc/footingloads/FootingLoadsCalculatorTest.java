@@ -171,6 +171,24 @@ class FootingLoadsCalculatorTest {
         .contains("hut-above-floor");
   }
 
+  /** The table's last column is 70 psf (recalled): what lies on it is still within. */
+  @ParameterizedTest
+  @CsvSource({
+    "40, 70, false, false",
+    "40, 71, true, false",
+    "70, 40, false, false",
+    "100, 94, true, true"
+  })
+  void loadsBeyondTheCodesTablesGoToAnEngineer(
+      int live, int snow, boolean snowAsked, boolean liveAsked) {
+    FootingLoads loads = loads(trial -> trial.floor = floor(10, live, snow));
+    assertThat(ids(loads).contains("snow-beyond-tables")).isEqualTo(snowAsked);
+    assertThat(ids(loads).contains("live-beyond-tables")).isEqualTo(liveAsked);
+    assertThat(loads.findings())
+        .filteredOn(one -> one.id().endsWith("-beyond-tables"))
+        .allSatisfy(one -> assertThat(one.decides()).isEqualTo(Finding.Decider.ENGINEER));
+  }
+
   @ParameterizedTest
   @CsvSource({"20, true", "40, false"})
   void aBuildingNearByMayDropItsSnow(int feet, boolean asked) {
