@@ -10,6 +10,7 @@ import java.util.function.ToIntFunction;
 import pegbook.render.RenderException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -50,6 +51,29 @@ final class Commands implements Runnable {
     this.isOnTerminal = isOnTerminal;
   }
 
+  /** What may be said of every run over jobs. */
+  static final class Running {
+    @Option(
+        names = "--templates",
+        paramLabel = "FOLDER",
+        description = "your own copy of the templates, or of some of them")
+    private Optional<Path> templates = Optional.empty();
+
+    @Option(
+        names = "--time-limit",
+        paramLabel = "SECONDS",
+        defaultValue = "600",
+        description = "the longest that one job may take; default: ${DEFAULT-VALUE}")
+    private int timeLimit;
+
+    @Option(
+        names = "--threads",
+        paramLabel = "COUNT",
+        defaultValue = "0",
+        description = "how many jobs at a time; default: one for each processor")
+    private int threads;
+  }
+
   @Override
   public void run() {
     throw new ParameterException(spec.commandLine(), "Say what to do: print, check or new.");
@@ -67,24 +91,8 @@ final class Commands implements Runnable {
               defaultValue = "output",
               description = "where the packets go; default: ${DEFAULT-VALUE}")
           Path output,
-      @Option(
-              names = "--templates",
-              paramLabel = "FOLDER",
-              description = "your own copy of the templates, or of some of them")
-          Optional<Path> templates,
-      @Option(
-              names = "--time-limit",
-              paramLabel = "SECONDS",
-              defaultValue = "600",
-              description = "the longest that one job may take; default: ${DEFAULT-VALUE}")
-          int timeLimit,
-      @Option(
-              names = "--threads",
-              paramLabel = "COUNT",
-              defaultValue = "0",
-              description = "how many jobs at a time; default: one for each processor")
-          int threads) {
-    return run(places, templates, timeLimit, threads, batch -> batch.print(output));
+      @Mixin Running running) {
+    return run(places, running, batch -> batch.print(output));
   }
 
   @Command(
@@ -93,24 +101,8 @@ final class Commands implements Runnable {
       mixinStandardHelpOptions = true)
   int check(
       @Parameters(paramLabel = "FILE|FOLDER", description = "default: input") List<Path> places,
-      @Option(
-              names = "--templates",
-              paramLabel = "FOLDER",
-              description = "your own copy of the templates, or of some of them")
-          Optional<Path> templates,
-      @Option(
-              names = "--time-limit",
-              paramLabel = "SECONDS",
-              defaultValue = "600",
-              description = "the longest that one job may take; default: ${DEFAULT-VALUE}")
-          int timeLimit,
-      @Option(
-              names = "--threads",
-              paramLabel = "COUNT",
-              defaultValue = "0",
-              description = "how many jobs at a time; default: one for each processor")
-          int threads) {
-    return run(places, templates, timeLimit, threads, batch -> batch.check());
+      @Mixin Running running) {
+    return run(places, running, batch -> batch.check());
   }
 
   @Command(
@@ -128,19 +120,16 @@ final class Commands implements Runnable {
     return StartJob.write(folder, name, out, err);
   }
 
-  private int run(
-      List<Path> places,
-      Optional<Path> templates,
-      int timeLimit,
-      int threads,
-      ToIntFunction<Batch> what) {
+  private int run(List<Path> places, Running running, ToIntFunction<Batch> what) {
+    int timeLimit = running.timeLimit;
+    int threads = running.threads;
     if (timeLimit < 1 || threads < 0 || threads > MOST_THREADS) {
       throw new ParameterException(
           spec.commandLine(), "--time-limit: 1 second or more; --threads: up to " + MOST_THREADS);
     }
     Pegbook pegbook;
     try {
-      pegbook = Pegbook.of(templates);
+      pegbook = Pegbook.of(running.templates);
     } catch (RenderException | UncheckedIOException | IllegalArgumentException broken) {
       err.println(broken.getMessage() + "; nothing was printed");
       return ExitCode.WRONG_USE;
