@@ -86,7 +86,8 @@ final class CutPlanFindings {
   }
 
   private static Finding tooLong(String id, CutPiece piece, Length longest, Citation source) {
-    return Finding.of(Kind.ASK, id, "stock.bars", Decider.ENGINEER, source)
+    String place = TimberSize.find(piece.size()).isPresent() ? "stock.timber" : "stock.bars";
+    return Finding.of(Kind.ASK, id, place, Decider.ENGINEER, source)
         .about(piece.marks())
         .with("piece", Argument.words(piece.name()))
         .with("count", Argument.of(piece.count()))

@@ -9,7 +9,7 @@ import pegbook.published.Citation;
 
 /** What lies on beams, headers, doubled joists and posts, in the units of the sheet. */
 final class BeamFormulas {
-  private static final Citation COLUMNS = new Citation("nds-memory", "3.7.1");
+  static final Citation COLUMNS = new Citation("nds-memory", "3.7.1");
 
   private final FloorFrameFormulas of;
   private final boolean imperial;
@@ -56,8 +56,8 @@ final class BeamFormulas {
         x -> x[0] * x[1] / x[2]);
   }
 
-  private List<Symbol> section(Symbol... before) {
-    List<Symbol> symbols = new java.util.ArrayList<>(List.of(before));
+  private List<Symbol> section(List<Symbol> before) {
+    List<Symbol> symbols = new java.util.ArrayList<>(before);
     symbols.addAll(
         List.of(
             FloorFrameFormulas.number("n", "plies"),
@@ -67,61 +67,71 @@ final class BeamFormulas {
   }
 
   /**
+   * Bending stress of plies side by side: six times the moment over their width and depth squared.
+   *
+   * @param moment as it is printed, of what stands before the section's symbols
+   * @param function the moment from the numbers of these
+   */
+  private Formula bending(
+      String id,
+      String moment,
+      List<Symbol> before,
+      java.util.function.ToDoubleFunction<double[]> function) {
+    int at = before.size();
+    return formula(
+        id,
+        "f = 6 · " + moment + " / (n · b · d²)",
+        section(before),
+        of.stress("f", "bending-stress"),
+        FloorFrameFormulas.MECHANICS,
+        x -> 6 * function.applyAsDouble(x) / (x[at] * x[at + 1] * x[at + 2] * x[at + 2]));
+  }
+
+  /**
    * Bending under joists: end load, way to where bending is worst, loads before that place, way
    * from where these may be thought together; plies, width, depth.
    */
   Formula stress() {
-    return formula(
+    return bending(
         "beam-stress",
-        "f = 6 · (R · x − P · e) / (n · b · d²)",
-        section(
+        "(R · x − P · e)",
+        List.of(
             of.force("R", "end-load"),
             of.length("x", "way-to-worst"),
             of.force("P", "loads-before"),
             of.length("e", "way-from-loads")),
-        of.stress("f", "bending-stress"),
-        FloorFrameFormulas.MECHANICS,
-        x -> 6 * (x[0] * x[1] - x[2] * x[3]) / (x[4] * x[5] * x[6] * x[6]));
+        x -> x[0] * x[1] - x[2] * x[3]);
   }
 
   /** Bending under an even load: all of it, span; plies, width, depth. */
   Formula evenStress() {
-    return formula(
+    return bending(
         "beam-even-stress",
-        "f = 6 · W · L / 8 / (n · b · d²)",
-        section(of.force("W", "load-on-beam"), of.length("L", "span")),
-        of.stress("f", "bending-stress"),
-        FloorFrameFormulas.MECHANICS,
-        x -> 6 * x[0] * x[1] / 8 / (x[2] * x[3] * x[4] * x[4]));
+        "W · L / 8",
+        List.of(of.force("W", "load-on-beam"), of.length("L", "span")),
+        x -> x[0] * x[1] / 8);
   }
 
   /** Bending of a joist with its own even load and what hangs on it, each at its own worst. */
   Formula hungStress() {
-    return formula(
+    return bending(
         "hung-stress",
-        "f = 6 · (W · L / 8 + P · a · (L − a) / L) / (n · b · d²)",
-        section(
+        "(W · L / 8 + P · a · (L − a) / L)",
+        List.of(
             of.force("W", "load-on-joist"),
             of.length("L", "span"),
             of.force("P", "load-hung"),
             of.length("a", "way-to-hung")),
-        of.stress("f", "bending-stress"),
-        FloorFrameFormulas.MECHANICS,
-        x ->
-            6
-                * (x[0] * x[1] / 8 + x[2] * x[3] * (x[1] - x[3]) / x[1])
-                / (x[4] * x[5] * x[6] * x[6]));
+        x -> x[0] * x[1] / 8 + x[2] * x[3] * (x[1] - x[3]) / x[1]);
   }
 
   /** Bending of a header with all that hangs on it in its middle. */
   Formula headerStress() {
-    return formula(
+    return bending(
         "header-stress",
-        "f = 6 · P · L / 4 / (n · b · d²)",
-        section(of.force("P", "load-hung"), of.length("L", "span")),
-        of.stress("f", "bending-stress"),
-        FloorFrameFormulas.MECHANICS,
-        x -> 6 * x[0] * x[1] / 4 / (x[2] * x[3] * x[4] * x[4]));
+        "P · L / 4",
+        List.of(of.force("P", "load-hung"), of.length("L", "span")),
+        x -> x[0] * x[1] / 4);
   }
 
   /** Shear at an end: end load; plies, width, depth. */
@@ -129,7 +139,7 @@ final class BeamFormulas {
     return formula(
         "shear-stress",
         "f = 3 / 2 · R / (n · b · d)",
-        section(of.force("R", "end-load")),
+        section(List.of(of.force("R", "end-load"))),
         of.stress("f", "shear-stress"),
         FloorFrameFormulas.MECHANICS,
         x -> 1.5 * x[0] / (x[1] * x[2] * x[3]));

@@ -9,7 +9,6 @@ import pegbook.calc.floorframe.BeamSizes.Beam;
 import pegbook.calc.floorframe.FloorFrame.BayRow;
 import pegbook.calc.floorframe.FloorFrame.BoardPlan;
 import pegbook.calc.floorframe.FloorFrame.Built;
-import pegbook.calc.floorframe.FloorFrame.PostRow;
 import pegbook.figures.Finding;
 import pegbook.figures.FloorPressures;
 import pegbook.figures.Formula;
@@ -27,7 +26,6 @@ import pegbook.measure.Count;
 import pegbook.measure.Force;
 import pegbook.measure.Length;
 import pegbook.measure.Quantity;
-import pegbook.measure.Ratio;
 import pegbook.published.TimberSize;
 
 /**
@@ -73,7 +71,7 @@ public final class FloorFrameCalculator {
     if (!site.isSound()) {
       return FloorFrame.none(List.of(FloorFrameFindings.unsound(site)));
     }
-    return new FloorFrameCalculator(job, frame.get(), site).build(placement);
+    return new FloorFrameCalculator(job, frame.get(), site).build(placement, holes);
   }
 
   private Working work(Formula formula, String subject, Quantity... quantities) {
@@ -82,7 +80,7 @@ public final class FloorFrameCalculator {
     return working;
   }
 
-  private FloorFrame build(Placement placement) {
+  private FloorFrame build(Placement placement, List<Hole> holes) {
     Length ply = TimberSize.joists(job.heading().units()).get(0).width();
     JoistLayout layout = LayoutChoice.of(site, frame, ply.metres());
     LoadPath path = LoadPath.of(site, layout);
@@ -107,8 +105,12 @@ public final class FloorFrameCalculator {
     if (!findings.isEmpty()) {
       return new FloorFrame(Optional.empty(), findings, workings, List.of(), List.of(), List.of());
     }
-    return whole(placement, layout, path, new Sized(joists, beams, loads));
+    Ground ground = new Ground(placement, holes);
+    return whole(ground, layout, path, new Sized(joists, beams, loads));
   }
+
+  /** What the frame stands over. */
+  private record Ground(Placement placement, List<Hole> holes) {}
 
   /** Members with their loads. */
   private record Sized(JoistSizes joists, BeamSizes beams, JoistSizes.Loads loads) {
@@ -129,15 +131,17 @@ public final class FloorFrameCalculator {
         work(formulas.wholeLoad(), "", on.dead(), on.live(), on.snow()).asPressure());
   }
 
-  private FloorFrame whole(Placement placement, JoistLayout layout, LoadPath path, Sized sized) {
+  private FloorFrame whole(Ground ground, JoistLayout layout, LoadPath path, Sized sized) {
     FramePieces pieces =
         new FramePieces(
             layout, path, sized.joist(), sized.beam(), step(), longestSold(sized.joist()));
-    opening(path, sized);
+    OpeningSizes openings = OpeningSizes.of(job, frame, path, sized.joist(), sized.loads());
+    workings.addAll(openings.workings());
+    findings.addAll(openings.findings());
     workings.addAll(sized.beams().workings());
     List<BayRow> bays = bays(layout, path, sized, pieces);
-    TimberSize postSize = postSize();
-    List<PostRow> posts = posts(path, sized, postSize);
+    PostSizes posts = PostSizes.of(job, frame, path, sized.loads().whole());
+    workings.addAll(posts.workings());
     Working height =
         work(
             beamFormulas.frameHeight(),
@@ -146,9 +150,10 @@ public final class FloorFrameCalculator {
             sized.joist().depth(),
             frame.boards().thickness());
     BoardPlan boards = BoardRows.plan(frame.boards(), layout, frame.joistSpacing().metres());
-    Optional<EdgeFall> fall = EdgeFall.of(job, placement);
+    Optional<EdgeFall> fall = EdgeFall.of(job, ground.placement());
     fall.ifPresent(some -> workings.add(some.working()));
     findings.addAll(judge.of(layout, site, height.asLength(), fall));
+    judge.tall(posts.rows(), ground.holes(), height.asLength()).ifPresent(findings::add);
     Map<String, Area> carried = new LinkedHashMap<>();
     path.carried().forEach((mark, area) -> carried.put(mark, new Area(area)));
     layout.idle().forEach(post -> carried.put(post.id(), Area.ZERO));
@@ -161,8 +166,8 @@ public final class FloorFrameCalculator {
             JoistSizes.Overhang.longest(layout).max(Length.ZERO),
             sized.beams().sizes(),
             bays,
-            posts,
-            postSize.size(),
+            posts.rows(),
+            posts.size().size(),
             height.asLength(),
             pieces.members(),
             site.gaps().stream()
@@ -181,9 +186,9 @@ public final class FloorFrameCalculator {
         Optional.of(built),
         findings,
         workings,
-        needs.needs(frame.boards(), sized.joist().size(), postSize.size()),
+        needs.needs(frame.boards(), sized.joist().size(), posts.size().size()),
         needs.tasks(count),
-        List.of(FloorFrameFormulas.NDS_VALUES, sized.joist().citation()));
+        List.of(StrengthFormulas.VALUES, sized.joist().citation()));
   }
 
   /**
@@ -208,49 +213,6 @@ public final class FloorFrameCalculator {
         .map(Stock.Bar::length)
         .reduce(Length::max)
         .orElse(Stock.longestUsual(job.heading().units()));
-  }
-
-  /** Doubled joists and headers round openings. */
-  private void opening(LoadPath path, Sized sized) {
-    Strength strength =
-        Strength.of(frame, formulas, "2-" + sized.joist().size(), sized.joist().depth(), 1)
-            .orElseThrow();
-    double trimmer = 0;
-    for (LoadPath.Trimmer each : path.trimmers()) {
-      double hung = each.hung().stream().mapToDouble(LoadPath.At::area).sum();
-      double along = each.hung().stream().mapToDouble(at -> at.area() * at.along()).sum() / hung;
-      Working stress =
-          work(
-              beamFormulas.hungStress(),
-              "2-" + sized.joist().size(),
-              new Force(each.span() * each.width() * sized.loads().bending().pascals()),
-              new Length(each.span()),
-              new Force(hung * sized.loads().bending().pascals()),
-              new Length(along),
-              new Count(2),
-              sized.joist().width(),
-              sized.joist().depth());
-      trimmer = Math.max(trimmer, stress.asPressure().dividedBy(strength.bending()));
-    }
-    double header = 0;
-    for (LoadPath.Header each : path.headers()) {
-      Working stress =
-          work(
-              beamFormulas.headerStress(),
-              "2-" + sized.joist().size(),
-              new Force(each.area() * sized.loads().bending().pascals()),
-              new Length(each.high() - each.low()),
-              new Count(2),
-              sized.joist().width(),
-              sized.joist().depth());
-      header = Math.max(header, stress.asPressure().dividedBy(strength.bending()));
-    }
-    if (trimmer > 1) {
-      findings.add(FloorFrameFindings.overloaded(false, new Ratio(trimmer)));
-    }
-    if (header > 1) {
-      findings.add(FloorFrameFindings.overloaded(true, new Ratio(header)));
-    }
   }
 
   private List<BayRow> bays(JoistLayout layout, LoadPath path, Sized sized, FramePieces pieces) {
@@ -280,46 +242,5 @@ public final class FloorFrameCalculator {
               new Length(pieces.tail(load.bay()))));
     }
     return rows;
-  }
-
-  /** The thickest: two beams meet over a corner post, and both need room. */
-  private TimberSize postSize() {
-    List<TimberSize> sizes = TimberSize.posts(job.heading().units());
-    return sizes.get(sizes.size() - 1);
-  }
-
-  private List<PostRow> posts(LoadPath path, Sized sized, TimberSize size) {
-    Strength strength = sized.beam().strength();
-    Map<Long, Length> known = new LinkedHashMap<>();
-    List<PostRow> rows = new ArrayList<>();
-    path.carried()
-        .forEach(
-            (mark, area) -> {
-              Force load = new Force(area * sized.loads().whole().pascals());
-              Length may =
-                  known.computeIfAbsent(
-                      Math.round(load.newtons()),
-                      any -> mayStand(mark, area, strength, size, sized));
-              rows.add(new PostRow(mark, load, may));
-            });
-    return rows;
-  }
-
-  private Length mayStand(
-      String mark, double area, Strength strength, TimberSize size, Sized sized) {
-    if (!(area > 1e-9)) {
-      return size.depth().times(50);
-    }
-    Working load = work(beamFormulas.onArea(), mark, new Area(area), sized.loads().whole());
-    Working part =
-        work(beamFormulas.postPart(), mark, load.asForce(), strength.compression(), size.depth());
-    return work(
-            beamFormulas.postHeight(),
-            mark,
-            new Count(part.result()),
-            strength.compression(),
-            strength.stiffnessLeast(),
-            size.depth())
-        .asLength();
   }
 }

@@ -9,6 +9,8 @@ import pegbook.figures.Argument;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
+import pegbook.figures.Hole;
+import pegbook.figures.MarkKind;
 import pegbook.job.Floor;
 import pegbook.job.Frame;
 import pegbook.job.Job;
@@ -231,6 +233,44 @@ record FloorFrameFindings(Job job, Frame frame) {
             .with("height", Argument.of(fall.height()))
             .with("limit", Argument.of(GUARD_OVER))
             .with("beside", Argument.of(EdgeFall.BESIDE)));
+  }
+
+  /**
+   * A post that must stand taller than it may under its load: the floor lies the job's height over
+   * the highest ground at a support, each post goes down from the frame to its concrete.
+   */
+  Optional<Finding> tall(List<FloorFrame.PostRow> posts, List<Hole> holes, Length frameHeight) {
+    Optional<Length> top = job.floor().flatMap(Floor::top);
+    List<Hole> known = holes.stream().filter(hole -> hole.level().isPresent()).toList();
+    Optional<Length> highest =
+        known.stream()
+            .filter(hole -> hole.kind() == MarkKind.SUPPORT)
+            .flatMap(hole -> hole.level().stream())
+            .reduce(Length::max);
+    if (top.isEmpty() || highest.isEmpty()) {
+      return Optional.empty();
+    }
+    Length under = highest.get().plus(top.get()).minus(frameHeight);
+    for (Hole hole : known) {
+      Length stands = under.minus(hole.level().orElseThrow()).minus(hole.top());
+      for (FloorFrame.PostRow post : posts) {
+        if (post.mark().equals(hole.mark()) && stands.isMoreThan(post.mayStand())) {
+          return Optional.of(
+              Finding.of(
+                      Kind.ASK,
+                      "frame-post-too-tall",
+                      "floor.top",
+                      Decider.ENGINEER,
+                      BeamFormulas.COLUMNS)
+                  .about(List.of(post.mark()))
+                  .with("mark", Argument.words(post.mark()))
+                  .with("stands", Argument.of(stands))
+                  .with("may", Argument.of(post.mayStand()))
+                  .with("load", Argument.of(post.load())));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private Optional<Finding> steps(EdgeFall fall) {

@@ -13,7 +13,6 @@ import pegbook.published.Citation;
  * can be worked with a pencil.
  */
 final class FloorFrameFormulas {
-  static final Citation NDS_VALUES = new Citation("nds", "Supplement, Tables 4A and 4B");
   static final Citation NDS_FACTORS = new Citation("nds", "Table 4.3.1");
   static final Citation MECHANICS = new Citation("mechanics", "simple beam");
   static final Citation DECK_TABLES = new Citation("dca-6", "Table 2");
@@ -64,86 +63,6 @@ final class FloorFrameFormulas {
 
   static Symbol number(String letter, String id) {
     return new Symbol(letter, id, Unit.NONE);
-  }
-
-  private Formula strength(
-      String id, String expression, List<Symbol> inputs, String result, Citation source) {
-    return new Formula(
-        "floor-frame." + id,
-        expression,
-        inputs,
-        stress(expression.substring(0, expression.indexOf(' ')), result),
-        source,
-        "",
-        x -> {
-          double product = 1;
-          for (double factor : x) {
-            product *= factor;
-          }
-          return product;
-        });
-  }
-
-  /** Bending: value, size, wet, shared, incised. */
-  Formula bending() {
-    return strength(
-        "bending",
-        "F = f · CF · CM · Cr · Ci",
-        List.of(
-            stress("f", "table-bending"),
-            number("CF", "size-factor"),
-            number("CM", "wet-factor"),
-            number("Cr", "shared-factor"),
-            number("Ci", "incised-factor")),
-        "allowed-bending",
-        NDS_FACTORS);
-  }
-
-  /** Shear: value, wet, incised. */
-  Formula shear() {
-    return strength(
-        "shear",
-        "Fv = f · CM · Ci",
-        List.of(
-            stress("f", "table-shear"), number("CM", "wet-factor"), number("Ci", "incised-factor")),
-        "allowed-shear",
-        NDS_FACTORS);
-  }
-
-  /** Bearing across the grain: value, wet. */
-  Formula bearing() {
-    return strength(
-        "bearing",
-        "Fc = f · CM",
-        List.of(stress("f", "table-bearing"), number("CM", "wet-factor")),
-        "allowed-bearing",
-        NDS_FACTORS);
-  }
-
-  /** Compression along the grain, of a short piece: value, wet, incised. */
-  Formula compression() {
-    return strength(
-        "compression",
-        "Fp = f · CM · Ci",
-        List.of(
-            stress("f", "table-compression"),
-            number("CM", "wet-factor"),
-            number("Ci", "incised-factor")),
-        "allowed-compression",
-        NDS_FACTORS);
-  }
-
-  /** Stiffness: value, wet, incised. */
-  Formula stiffness() {
-    return strength(
-        "stiffness",
-        "E = e · CM · Ci",
-        List.of(
-            stress("e", "table-stiffness"),
-            number("CM", "wet-factor"),
-            number("Ci", "incised-factor")),
-        "counted-stiffness",
-        NDS_FACTORS);
   }
 
   private List<Symbol> member(Symbol strength, Symbol load) {

@@ -12,7 +12,6 @@ import pegbook.figures.Need;
 import pegbook.figures.Task;
 import pegbook.job.Frame.Boards;
 import pegbook.measure.Duration;
-import pegbook.measure.Length;
 import pegbook.measure.Unit;
 
 /**
@@ -129,10 +128,5 @@ final class FrameNeeds {
             Optional.empty(),
             new Duration(square * 0.25),
             new Duration(square * 0.6)));
-  }
-
-  /** The longest stock of a size, or what is usual. */
-  static Length longest(List<Length> lengths) {
-    return lengths.stream().reduce(Length.ZERO, Length::max);
   }
 }

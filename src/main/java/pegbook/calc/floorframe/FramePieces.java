@@ -89,15 +89,19 @@ final class FramePieces {
     }
   }
 
-  /** From the second post to the rim; none where the next beam goes straight on. */
+  /**
+   * From the second post to the rim; none where the next beam goes straight on, nor at a corner
+   * that points inwards: there the way on leads across the floor.
+   */
   private double tail(Bay bay) {
     Bay next =
         layout.bays().stream()
             .filter(other -> !other.isInner() && other.from().equals(bay.to()))
             .findFirst()
             .orElse(bay);
-    boolean straight = Math.abs(bay.line().offsetMetres(next.to().at())) < STRAIGHT * next.length();
-    if (straight) {
+    // The ring goes clockwise: at a corner that points outwards the next beam lies to the right.
+    boolean outwards = bay.line().offsetMetres(next.to().at()) < -STRAIGHT * next.length();
+    if (!outwards) {
       return 0;
     }
     double nearest = Double.POSITIVE_INFINITY;
@@ -177,7 +181,7 @@ final class FramePieces {
       List<Double> here = blocked(one);
       List<Double> there = blocked(other);
       for (double x : here) {
-        if (there.stream().anyMatch(y -> Math.abs(x - y) < 1)) {
+        if (there.stream().anyMatch(y -> Math.abs(x - y) < 1) && other.reaches(x)) {
           add(FloorFrame.BLOCKS, joist.size(), other.y() - one.y() - ply, 1);
           blocks++;
           draw(MemberKind.BLOCK, new Point(x, one.y()), new Point(x, other.y()));

@@ -54,7 +54,7 @@ record FrameSite(
             .map(mark -> new Post(mark.id(), mark.at()))
             .toList();
     Polygon outline = placement.outline();
-    List<Post> ring = isConvex(outline) ? string(posts) : round(outline, posts);
+    List<Post> ring = isConvex(outline) ? string(posts) : round(outline.clockwise(), posts);
     List<Post> inner = posts.stream().filter(post -> !ring.contains(post)).toList();
     Polygon edge = placement.round() ? straight(outline, ring) : outline;
     return new FrameSite(
@@ -116,7 +116,10 @@ record FrameSite(
     return turned;
   }
 
-  /** Where the edge has corners that point inwards: the supports near it, in order along it. */
+  /**
+   * Where the edge has corners that point inwards: the supports near it, in order along it,
+   * clockwise.
+   */
   private static List<Post> round(Polygon outline, List<Post> posts) {
     double nearest =
         posts.stream()

@@ -87,12 +87,13 @@ record Joist(
         .toList();
   }
 
-  boolean isCut() {
-    return !cuts.isEmpty();
+  /** Whether there is wood of it at a place, which there is not in an opening. */
+  boolean reaches(double x) {
+    return parts().stream().anyMatch(part -> part.start() < x && x < part.end());
   }
 
-  Joist with(List<Cut> more) {
-    return new Joist(line, y, low, high, start, end, nodes, more, isOnBeam);
+  boolean isCut() {
+    return !cuts.isEmpty();
   }
 
   /** The longest distance from one beam to the next. */

@@ -19,25 +19,15 @@ import pegbook.published.TimberValue;
  * @param bending stress allowed on its narrow side
  * @param shear stress allowed along the grain
  * @param bearing stress allowed across the grain
- * @param compression stress allowed along the grain, short
  * @param stiffness modulus of elasticity
- * @param stiffnessLeast modulus that columns count with
  * @param workings the steps
  */
 record Strength(
     Pressure bending,
     Pressure shear,
     Pressure bearing,
-    Pressure compression,
     Pressure stiffness,
-    Pressure stiffnessLeast,
     List<Working> workings) {
-  /**
-   * Part of a given mean modulus that columns count with: 1.03 (1 - 1.645 * 0.25) / 1.66, the NDS's
-   * own rule for sawn timber (appendix D, from memory).
-   */
-  private static final double LEAST_PART = 0.365;
-
   Strength {
     workings = List.copyOf(workings);
   }
@@ -55,13 +45,7 @@ record Strength(
     if (frame.timber() instanceof Timber.Given given) {
       return Optional.of(
           new Strength(
-              given.bending(),
-              given.shear(),
-              given.bearing(),
-              given.compression(),
-              given.stiffness(),
-              given.stiffness().times(LEAST_PART),
-              List.of()));
+              given.bending(), given.shear(), given.bearing(), given.stiffness(), List.of()));
     }
     Timber.Graded graded = (Timber.Graded) frame.timber();
     return TimberValue.find(graded.species().id(), graded.grade().id(), depth)
@@ -80,20 +64,18 @@ record Strength(
   private record Factors(
       boolean wet,
       boolean incised,
-      FloorFrameFormulas formulas,
+      StrengthFormulas formulas,
       String subject,
       double shared,
       List<Working> workings) {
     Factors(
         boolean wet, boolean incised, FloorFrameFormulas formulas, String subject, double shared) {
-      this(wet, incised, formulas, subject, shared, new ArrayList<>());
+      this(wet, incised, new StrengthFormulas(formulas), subject, shared, new ArrayList<>());
     }
 
     private Strength on(TimberValue value, Length depth) {
       double size = value.depth().isPresent() ? 1 : TimberFactor.size(depth).value();
       double bendingWet = wet("wet-bending", value.bending().times(size));
-      // Columns take the size factor of compression, which is no less than one up to this depth.
-      double compressionWet = wet("wet-compression", value.compression());
       return new Strength(
           work(
                   formulas.bending(),
@@ -106,11 +88,8 @@ record Strength(
           work(formulas.shear(), value.shear(), new Count(wet("wet-shear")), strength())
               .asPressure(),
           work(formulas.bearing(), value.bearing(), new Count(wet("wet-bearing"))).asPressure(),
-          work(formulas.compression(), value.compression(), new Count(compressionWet), strength())
-              .asPressure(),
           work(formulas.stiffness(), value.stiffness(), new Count(wet("wet-stiffness")), stiff())
               .asPressure(),
-          value.stiffnessLeast().times(wet("wet-stiffness") * stiff().si()),
           workings);
     }
 

@@ -115,14 +115,19 @@ final class RouteGround {
     Optional<Working> tightest = Optional.empty();
     for (Hole hole : holes) {
       boolean own = legs().get(legs().size() - 1).to().equals(hole.mark());
-      if (except.contains(hole.mark()) || own) {
+      if (except.contains(hole.mark())) {
         continue;
       }
+      // The line's own pier is met head on: there the trench ends at the hole's edge.
+      Length beside =
+          own
+              ? hole.diameter().plus(line.trench().width()).times(0.5)
+              : Gap.between(hole.centre(), segments()).length();
       Working above =
           Working.of(
               formulas.bearingLine(),
               hole.mark(),
-              Gap.between(hole.centre(), segments()).length(),
+              beside,
               hole.diameter(),
               line.trench().width(),
               hole.depth(),

@@ -82,9 +82,10 @@ class DeckTablesTest {
   private static final double LONGEST = 18 * 12;
 
   /**
-   * The tables set spans and overhangs to the nearest inch: southern pine 2-2x6 under joists of 6 ft
-   * comes out as 79.55 in and stands as 6-8, hem-fir 2x6 at 24 in as 81.50 in and as 6-10. Rows that
-   * set everything down cannot be met by any one amount taken off but 2.5 in, which is the same.
+   * The tables set spans and overhangs to the nearest inch: southern pine 2-2x6 under joists of 6
+   * ft comes out as 79.55 in and stands as 6-8, hem-fir 2x6 at 24 in as 81.50 in and as 6-10. Rows
+   * that set everything down cannot be met by any one amount taken off but 2.5 in, which is the
+   * same.
    */
   private static long printed(double inches) {
     return (long) Math.floor(inches + 0.5);
@@ -124,7 +125,9 @@ class DeckTablesTest {
       assertThat(met).as(name + " comes out as " + computed).isTrue();
     } else {
       assertThat(met).as(name + " is named but met: " + apart.reason()).isFalse();
-      assertThat(computed).as(name + ": " + apart.reason()).isEqualTo(apart.computed(), offset(0.0051));
+      assertThat(computed)
+          .as(name + ": " + apart.reason())
+          .isEqualTo(apart.computed(), offset(0.0051));
     }
   }
 

@@ -127,6 +127,24 @@ class FloorFrameCalculatorTest {
     assertThat(found(frame)).containsAnyOf("frame-pier-cuts-joists", "frame-pier-on-beam");
   }
 
+  /** Ground 20 ft down leaves a post of 21 ft, 30 ft one of 31 ft; 50 of its sides are 22 ft 11 in. */
+  @Test
+  void aPostTallerThanItMayStandAsks() {
+    FootingJob parts = parts(FootingJob.rectangle("16 ft", "12 ft", 3, 2), PINE);
+    parts.floor = parts.floor.replace("\"live\"", "\"top\": \"3 ft\", \"live\"");
+    parts.ground = "\"soil\": \"clay\", \"levels\": { \"S1\": \"0 ft\", \"S2\": \"0 ft\"%s }";
+    String steep = parts.ground;
+    parts.ground = steep.replace("%s", ", \"S3\": \"-20 ft\"");
+    assertThat(found(frame(parts))).doesNotContain("frame-post-too-tall");
+    parts.ground = steep.replace("%s", ", \"S3\": \"-30 ft\"");
+    Finding tall =
+        frame(parts).findings().stream()
+            .filter(finding -> finding.id().equals("frame-post-too-tall"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(tall.subjects()).containsExactly("S3");
+  }
+
   @Test
   void givenValuesAskWhoseCodeDecides() {
     FootingJob parts =
@@ -160,6 +178,47 @@ class FloorFrameCalculatorTest {
     assertThat(built.boards().covered().squareMetres())
         .isGreaterThanOrEqualTo(built.floor().squareMetres());
     assertThat(built.members()).hasSizeGreaterThan(10);
+  }
+
+  /** By hand: supports 8 in inside both sides of a square corner; at the inner corner no tail. */
+  @Test
+  void beamsRunOnToTheRimOnlyWhereItPointsOutwards() {
+    Built built =
+        built(
+            parts(
+                "{ \"points\": { \"corners\": [\"0 ft, 0 ft\", \"10 ft, 0 ft\", \"10 ft, 5 ft\","
+                    + " \"5 ft, 5 ft\", \"5 ft, 10 ft\", \"0 ft, 10 ft\"] } }",
+                PINE));
+    List<Double> tails = built.bays().stream().map(bay -> bay.tail().inches()).toList();
+    assertThat(tails).filteredOn(tail -> tail > 1e-6).hasSize(5);
+    assertThat(tails)
+        .allMatch(tail -> Math.abs(tail) < 1e-6 || Math.abs(tail - 8) < 1e-6, tails.toString());
+  }
+
+  /** Nothing of the frame comes nearer to a pier than its gap: 9 in from the middle here. */
+  @ParameterizedTest
+  @ValueSource(strings = {"centre", "0 ft, 2.2 ft", "1.5 ft, -1.3 ft", "-2 ft, 0.7 ft"})
+  void nothingTouchesThePier(String at) {
+    FootingJob parts = parts(HEXAGON, PINE);
+    parts.piers = pier(at);
+    Built built = built(parts);
+    FloorFrame.Gap gap = built.gaps().get(0);
+    for (FloorFrame.Member member : built.members()) {
+      double half = half(member.kind(), built.beam().plies());
+      assertThat(member.at().distanceTo(gap.centre()).inches() - half)
+          .as(member.toString())
+          .isGreaterThanOrEqualTo(gap.radius().inches() - 1e-6);
+    }
+    assertThat(gap.radius().inches()).isEqualTo(9, offset(1e-9));
+  }
+
+  /** Half of a member's width, inches; the second joist of a pair lies away from the pier. */
+  private static double half(FloorFrame.MemberKind kind, int plies) {
+    return switch (kind) {
+      case BEAM -> plies * 0.75;
+      case HEADER -> 1.5;
+      default -> 0.75;
+    };
   }
 
   @Property(tries = 40, seed = Chance.SEED)

@@ -217,6 +217,21 @@ class PowerLineCalculatorTest {
     assertThat(ids(job, Finding.Kind.STOP)).contains("power-trench-unshored");
   }
 
+  /** A trench of 27 in ends at a pier of 40 in: above its underside; one of 51 in does not. */
+  @Test
+  void belowTheFootingOfItsOwnPier() {
+    PowerJob job =
+        PowerJob.imperial()
+            .route("60 ft, 60 ft", "9 ft, 16 ft")
+            .job(
+                "piers",
+                "[{\"id\": \"P1\", \"at\": \"centre\", \"hole\": \"20 in\", \"depth\": \"40 in\"}]")
+            .power("pier", "\"P1\"");
+    assertThat(ids(job, Finding.Kind.STOP)).isEmpty();
+    job.power("depth", "{\"cover\": \"48 in\", \"from\": \"office\"}");
+    assertThat(ids(job, Finding.Kind.STOP)).contains("power-below-bearing-line");
+  }
+
   @Test
   void offTheLot() {
     PowerJob job =
