@@ -127,7 +127,9 @@ class FloorFrameCalculatorTest {
     assertThat(found(frame)).containsAnyOf("frame-pier-cuts-joists", "frame-pier-on-beam");
   }
 
-  /** Ground 20 ft down leaves a post of 21 ft, 30 ft one of 31 ft; 50 of its sides are 22 ft 11 in. */
+  /**
+   * Ground 20 ft down leaves a post of 21 ft, 30 ft one of 31 ft; 50 of its sides are 22 ft 11 in.
+   */
   @Test
   void aPostTallerThanItMayStandAsks() {
     FootingJob parts = parts(FootingJob.rectangle("16 ft", "12 ft", 3, 2), PINE);
