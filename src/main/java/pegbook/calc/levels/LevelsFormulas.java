@@ -123,7 +123,7 @@ record LevelsFormulas(UnitSystem units) {
         n -> {
           double free = Math.sqrt(8 * n[0] * (n[1] / 2) / (sagFactor() * n[2]));
           double step = imperial() ? 1 : 0.1;
-          return Math.max(1, Rounding.DOWN.steps(free, step)) * step;
+          return Rounding.DOWN.steps(free, step) * step;
         });
   }
 
@@ -134,7 +134,7 @@ record LevelsFormulas(UnitSystem units) {
         "n = L / M, set up to a whole number",
         List.of(new Symbol("L", "line-span", large()), new Symbol("M", "free-span", large())),
         new Symbol("n", "line-spans", Unit.NONE),
-        n -> Math.max(1, Rounding.UP.steps(n[0] / n[1], 1)));
+        n -> Rounding.UP.steps(n[0] / n[1], 1));
   }
 
   private double sagFactor() {

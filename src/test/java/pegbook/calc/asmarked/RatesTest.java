@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.asmarked.AsMarked.Pair;
 import pegbook.calc.asmarked.AsMarked.Verdict;
@@ -80,6 +81,7 @@ class RatesTest {
   }
 
   @Test
+  @Tag("long")
   void withNothingWrongAlarmsAreAsRareAsTheirLevel() {
     List<AsMarked> fields = fields(FIELDS, 1, field -> field.tape(TAPES));
     double sum =
@@ -112,6 +114,7 @@ class RatesTest {
   }
 
   @Test
+  @Tag("long")
   void aMovedMarkIsFoundOrNothingIsNamed() {
     double[] millimetres = {6, 10, 15, 20, 40, 300};
     double[] leastAlarms = {0.15, 0.7, 0.98, 1, 1, 1};
@@ -145,6 +148,7 @@ class RatesTest {
   }
 
   @Test
+  @Tag("long")
   void aWrongReadingIsFoundOrNothingIsNamed() {
     double[] millimetres = {6, 10, 15, 25, 300};
     double[] leastAlarms = {0.2, 0.75, 0.98, 1, 1};

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.asmarked.AsMarked.Pair;
 import pegbook.calc.asmarked.AsMarked.Reason;
@@ -43,6 +44,7 @@ class TwoMistakesTest {
 
   /** Of forty fields with two moved marks nine in ten name both, and hardly one names others. */
   @Test
+  @Tag("long")
   void twoMovedMarksAreFoundTogether() {
     int right = 0;
     int wrong = 0;
@@ -91,6 +93,7 @@ class TwoMistakesTest {
 
   /** Neighbours, and marks across the figure; one field in a hundred fits nothing by chance. */
   @Test
+  @Tag("long")
   void swappedNamesAreToldAsSwapped() {
     int told = 0;
     for (List<String> pair : List.of(List.of("S2", "S3"), List.of("S5", "S8"))) {
@@ -110,6 +113,7 @@ class TwoMistakesTest {
 
   /** Three marks that moved are no two: nothing is named in nearly every field. */
   @Test
+  @Tag("long")
   void threeMistakesNameNothing() {
     int named = 0;
     for (int seed = 0; seed < FIELDS; seed++) {

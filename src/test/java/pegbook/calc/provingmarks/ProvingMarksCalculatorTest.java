@@ -12,6 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.asmarked.AsMarked;
 import pegbook.calc.asmarked.AsMarkedCalculator;
@@ -84,6 +85,7 @@ class ProvingMarksCalculatorTest {
 
   /** The claim, by trial: whichever mark, whichever way, from the stated radius to far away. */
   @Property(tries = 12, seed = Chance.SEED)
+  @net.jqwik.api.Tag("long")
   void noMistakeOfAMarkBeyondTheStatedRadiusPasses(
       @ForAll @IntRange(min = 4, max = 12) int sides,
       @ForAll @DoubleRange(min = -1.2, max = 1.2) double east) {
@@ -126,6 +128,7 @@ class ProvingMarksCalculatorTest {
 
   /** Every set of one distance fewer lets some mistake pass that the smallest set shows. */
   @Test
+  @Tag("long")
   void noSmallerSetDoes() {
     LayoutJob layout = regular(4).pier("P1", 0.4, 0.9);
     Job job = layout.job();
@@ -388,6 +391,7 @@ class ProvingMarksCalculatorTest {
 
   /** Over ten seconds would be a hang; the smallest set is proved all the same. */
   @Test
+  @Tag("long")
   void manyMarksTakeNotLong() {
     LayoutJob layout = regular(24);
     layout.outline = new Outline.Regular(24, new Length(20));

@@ -9,6 +9,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.sat4j.core.VecInt;
 import org.sat4j.pb.IPBSolver;
@@ -87,6 +88,7 @@ class SmallestSetTest {
   }
 
   @Property(tries = 6, seed = Chance.SEED)
+  @net.jqwik.api.Tag("long")
   void aGeneralSolverFindsNoSmallerSet(
       @ForAll @IntRange(min = 4, max = 8) int sides,
       @ForAll @DoubleRange(min = -1.2, max = 1.2) double east)
@@ -102,6 +104,7 @@ class SmallestSetTest {
 
   /** Too large for a general solver; the bound rests on what the other tests here hold. */
   @Test
+  @Tag("long")
   void figuresOfManyMarksAreProvedToo() {
     for (int sides : new int[] {12, 16, 20, 24}) {
       Scene scene = scene(regular(sides, sides / 2.0).pier("P1", 0.4, 0.3));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -118,6 +119,7 @@ class SafePegsCalculatorTest {
   }
 
   @ParameterizedTest
+  @Tag("long")
   @MethodSource("scenes")
   void threeSeeEveryMarkOrAFindingSaysWhyNot(PegScene scene) {
     double height = scene.pegs().rules().tape().metres();

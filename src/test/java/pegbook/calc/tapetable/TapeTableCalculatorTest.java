@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.tapetable.TapeTable.Row;
@@ -239,6 +240,7 @@ class TapeTableCalculatorTest {
   }
 
   @Test
+  @Tag("long")
   void fiveHundredMarksAreChosenAmongInReasonableTime() {
     List<Double> places = new ArrayList<>();
     for (int i = 0; i < 500; i++) {

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -169,6 +170,7 @@ class WorkEstimateCalculatorTest {
   }
 
   @Test
+  @Tag("long")
   void partsMakeUpTheWhole() {
     TrialPacket.examples().forEach(WorkEstimateCalculatorTest::addUp);
   }
@@ -372,6 +374,7 @@ class WorkEstimateCalculatorTest {
   }
 
   @Test
+  @Tag("long")
   void formsAreSetAndStrippedWhereThereIsATube() {
     TrialPacket deck = TrialPacket.example(java.nio.file.Path.of("input/sky-deck.json"));
     WorkEstimate estimate = deck.packet().workEstimate();
