@@ -135,53 +135,44 @@ class UnitFactorsTest {
   @TestFactory
   List<DynamicTest> everyUnitThatIsRead() {
     return List.of(
-        read(Notation.LENGTHS.read("1 in").taken().orElseThrow(), INCH),
-        read(Notation.LENGTHS.read("1 ft").taken().orElseThrow(), FOOT),
-        read(Notation.LENGTHS.read("100 cm").taken().orElseThrow(), Units.METRE),
-        read(Notation.AREAS.read("1 ft2").taken().orElseThrow(), FOOT.pow(2)),
-        read(Notation.AREAS.read("1 in2").taken().orElseThrow(), INCH.pow(2)),
-        read(Notation.AREAS.read("1 mm2").taken().orElseThrow(), MILLI(Units.METRE).pow(2)),
-        read(Notation.VOLUMES.read("1 ft3").taken().orElseThrow(), FOOT.pow(3)),
-        read(Notation.VOLUMES.read("1 yd3").taken().orElseThrow(), YARD.pow(3)),
-        read(Notation.VOLUMES.read("1 L").taken().orElseThrow(), Units.LITRE),
-        read(Notation.MASSES.read("1 lb").taken().orElseThrow(), POUND),
-        read(Notation.FORCES.read("1 lbf").taken().orElseThrow(), POUND_FORCE),
-        read(Notation.FORCES.read("1 kip").taken().orElseThrow(), POUND_FORCE.multiply(1000)),
-        read(Notation.FORCES.read("1 kN").taken().orElseThrow(), KILO(Units.NEWTON)),
-        read(Notation.PRESSURES.read("1 psf").taken().orElseThrow(), COMPOSED.get(Unit.PSF)),
-        read(Notation.PRESSURES.read("1 psi").taken().orElseThrow(), COMPOSED.get(Unit.PSI)),
-        read(
-            Notation.PRESSURES.read("1 ksf").taken().orElseThrow(),
-            COMPOSED.get(Unit.PSF).multiply(1000)),
-        read(
-            Notation.PRESSURES.read("1 ksi").taken().orElseThrow(),
-            COMPOSED.get(Unit.PSI).multiply(1000)),
-        read(Notation.PRESSURES.read("1 kPa").taken().orElseThrow(), KILO(Units.PASCAL)),
-        read(Notation.PRESSURES.read("1 MPa").taken().orElseThrow(), MEGA(Units.PASCAL)),
-        read(
-            Notation.DENSITIES.read("1 pcf").taken().orElseThrow(),
-            COMPOSED.get(Unit.POUND_PER_CUBIC_FOOT)),
-        read(Notation.ANGLES.read("1 deg").taken().orElseThrow(), COMPOSED.get(Unit.DEGREE)),
-        read(
-            Notation.ANGLES.read("1 min").taken().orElseThrow(),
-            COMPOSED.get(Unit.DEGREE).divide(60)),
-        read(Notation.RATIOS.read("1 %").taken().orElseThrow(), Units.PERCENT),
-        read(Notation.SPEEDS.read("1 ft/s").taken().orElseThrow(), FOOT.divide(Units.SECOND)),
-        read(
-            Notation.WIND_SPEEDS.read("1 mph").taken().orElseThrow(),
-            FOOT.multiply(5280).divide(Units.HOUR)),
-        read(
-            Notation.WIND_SPEEDS.read("3.6 km/h").taken().orElseThrow(),
-            Units.METRE.divide(Units.SECOND)),
-        read(Notation.SPEEDS.read("1 m/s").taken().orElseThrow(), Units.METRE.divide(Units.SECOND)),
-        read(Notation.DURATIONS.read("1 h").taken().orElseThrow(), Units.HOUR),
-        read(Notation.DURATIONS.read("1 min").taken().orElseThrow(), Units.MINUTE));
+        read(Notation.LENGTHS, "1 in", INCH),
+        read(Notation.LENGTHS, "1 ft", FOOT),
+        read(Notation.LENGTHS, "100 cm", Units.METRE),
+        read(Notation.AREAS, "1 ft2", FOOT.pow(2)),
+        read(Notation.AREAS, "1 in2", INCH.pow(2)),
+        read(Notation.AREAS, "1 mm2", MILLI(Units.METRE).pow(2)),
+        read(Notation.VOLUMES, "1 ft3", FOOT.pow(3)),
+        read(Notation.VOLUMES, "1 yd3", YARD.pow(3)),
+        read(Notation.VOLUMES, "1 L", Units.LITRE),
+        read(Notation.MASSES, "1 lb", POUND),
+        read(Notation.FORCES, "1 lbf", POUND_FORCE),
+        read(Notation.FORCES, "1 kip", POUND_FORCE.multiply(1000)),
+        read(Notation.FORCES, "1 kN", KILO(Units.NEWTON)),
+        read(Notation.PRESSURES, "1 psf", COMPOSED.get(Unit.PSF)),
+        read(Notation.PRESSURES, "1 psi", COMPOSED.get(Unit.PSI)),
+        read(Notation.PRESSURES, "1 ksf", COMPOSED.get(Unit.PSF).multiply(1000)),
+        read(Notation.PRESSURES, "1 ksi", COMPOSED.get(Unit.PSI).multiply(1000)),
+        read(Notation.PRESSURES, "1 kPa", KILO(Units.PASCAL)),
+        read(Notation.PRESSURES, "1 MPa", MEGA(Units.PASCAL)),
+        read(Notation.DENSITIES, "1 pcf", COMPOSED.get(Unit.POUND_PER_CUBIC_FOOT)),
+        read(Notation.ANGLES, "1 deg", COMPOSED.get(Unit.DEGREE)),
+        read(Notation.ANGLES, "1 min", COMPOSED.get(Unit.DEGREE).divide(60)),
+        read(Notation.RATIOS, "1 %", Units.PERCENT),
+        read(Notation.SPEEDS, "1 ft/s", FOOT.divide(Units.SECOND)),
+        read(Notation.WIND_SPEEDS, "1 mph", FOOT.multiply(5280).divide(Units.HOUR)),
+        read(Notation.WIND_SPEEDS, "3.6 km/h", Units.METRE.divide(Units.SECOND)),
+        read(Notation.SPEEDS, "1 m/s", Units.METRE.divide(Units.SECOND)),
+        read(Notation.DURATIONS, "1 h", Units.HOUR),
+        read(Notation.DURATIONS, "1 min", Units.MINUTE));
   }
 
-  private static DynamicTest read(Quantity quantity, javax.measure.Unit<?> composed) {
+  private static DynamicTest read(
+      QuantityNotation<? extends Quantity> notation, String text, javax.measure.Unit<?> composed) {
     return DynamicTest.dynamicTest(
-        composed.toString(),
-        () -> assertThat(quantity.si()).isCloseTo(toSystemUnit(composed), withinPercentage(1e-10)));
+        text,
+        () ->
+            assertThat(notation.read(text).taken().orElseThrow().si())
+                .isCloseTo(toSystemUnit(composed), withinPercentage(1e-10)));
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"})
