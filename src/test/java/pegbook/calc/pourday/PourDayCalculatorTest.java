@@ -3,11 +3,14 @@ package pegbook.calc.pourday;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -15,6 +18,7 @@ import pegbook.calc.dayplan.DayPlan.Wait;
 import pegbook.calc.pourday.PourDay.Batching;
 import pegbook.figures.Pour;
 import pegbook.figures.Task;
+import pegbook.figures.TaskDay;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.measure.Duration;
@@ -92,12 +96,51 @@ class PourDayCalculatorTest {
     assertThat(day.batching("P1", Task.Kind.POUR).orElseThrow().batches()).isEqualTo(12);
   }
 
+  /** Two pours on one day are followed once; other work of other days by nothing. */
+  @Test
+  void whatFollowsAPourFollowsItsDay() {
+    LocalDate date = LocalDate.of(2027, 5, 8);
+    TaskDay poured = new TaskDay(Task.Kind.POUR, 4, Optional.of(date));
+    PourDay day =
+        PourDayCalculator.calculate(
+            DECK,
+            List.of(pour("S1", 5)),
+            List.of(
+                new TaskDay(Task.Kind.DIG, 2, Optional.of(date.minusDays(2))),
+                poured,
+                poured,
+                new TaskDay(Task.Kind.POUR, 6, Optional.empty())));
+    assertThat(day.afters()).extracting(PourDay.After::day).containsExactly(4, 6);
+    assertThat(day.after(6)).contains(day.afters().get(1));
+    assertThat(day.after(4).orElseThrow().load()).contains(DECK.plan().loadAfter().after(date));
+    assertThat(day.after(2)).isEmpty();
+  }
+
+  /** A first lift and a pour of as many batches are told apart: they are on two days. */
+  @Test
+  void liftsAreNotAlikeWithPours() {
+    Pour lift =
+        new Pour(
+            "P1",
+            Task.Kind.FIRST_LIFT,
+            new Volume(0.2),
+            5,
+            3,
+            Duration.ofMinutes(120),
+            Duration.ofMinutes(90));
+    PourDay day = PourDayCalculator.calculate(DECK, List.of(lift, pour("P1", 5)), List.of());
+    assertThat(day.batchings())
+        .extracting(Batching::kind)
+        .containsExactly(Task.Kind.FIRST_LIFT, Task.Kind.POUR);
+  }
+
   static Stream<TrialPacket> packets() {
     return Stream.concat(TrialPacket.examples(), TrialPacket.made(20));
   }
 
   /** The last pour's footings are loaded, by the calendar, when its hold sheet says so. */
   @ParameterizedTest
+  @Tag("long")
   @MethodSource("packets")
   void everyPourHasItsDatesAsTheCalendarHasThem(TrialPacket trial) {
     Packet packet = trial.packet();
