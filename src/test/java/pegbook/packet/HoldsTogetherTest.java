@@ -20,10 +20,9 @@ import pegbook.testing.PrintedFormula;
 import pegbook.testing.TrialPacket;
 
 /**
- * Holds all calculators together over a handful of small jobs in both systems of units. The jobs
- * are few and quick to work, so that a mutation run can ask this test about each change that the
- * tests beside a calculator let pass; between them they work nearly every formula. The sheets' own
- * tests do the like with printed digits and many more jobs.
+ * Holds all calculators together over a handful of small jobs in both systems of units, which work
+ * most of the formulas. They are quick enough for a mutation run to be asked for (TESTS). The
+ * sheets' own tests do the like with printed digits and many more jobs.
  */
 class HoldsTogetherTest {
   /** Some constants are printed with four digits. */
