@@ -64,6 +64,14 @@ public record Field(List<Taped> marked, List<Dug> dug) {
           Optional.empty());
     }
 
+    /**
+     * Whether its bottom was reached: hours are those of the whole hole, and width, place and soil
+     * are those of its bottom. Water and rock may be met on the way.
+     */
+    public boolean isDown() {
+      return Stream.of(hours, depth, diameter, movedBy, soil).anyMatch(Optional::isPresent);
+    }
+
     /** Whether more is known than how long it took. */
     public boolean isMeasured() {
       return Stream.of(depth, diameter, movedBy, soil, water, rock).anyMatch(Optional::isPresent);

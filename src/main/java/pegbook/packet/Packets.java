@@ -69,6 +69,7 @@ import pegbook.calc.truckloads.TruckLoads;
 import pegbook.calc.truckloads.TruckLoadsCalculator;
 import pegbook.calc.truenorth.TrueNorth;
 import pegbook.calc.truenorth.TrueNorthCalculator;
+import pegbook.calc.workestimate.LeftToDig;
 import pegbook.calc.workestimate.WorkEstimate;
 import pegbook.calc.workestimate.WorkEstimateCalculator;
 import pegbook.figures.CutPiece;
@@ -129,7 +130,8 @@ public final class Packets {
     MarkAccuracy markAccuracy =
         MarkAccuracyCalculator.calculate(
             job, placement, tapeTable.swings(), new Diggings(holes, digSchedule.heaps()));
-    PierStiffness pierStiffness = PierStiffnessCalculator.calculate(job, placement, holes);
+    PierStiffness pierStiffness =
+        PierStiffnessCalculator.calculate(job, placement, asDug.onMarks());
     ConcretePlan concretePlan = ConcretePlanCalculator.calculate(job, dug);
     ConcreteExposure concreteExposure = ConcreteExposureCalculator.calculate(job, holes);
     OwnMixPlan ownMix =
@@ -138,7 +140,7 @@ public final class Packets {
             concretePlan.totals().poured(),
             concretePlan.mix().batch(),
             concreteExposure.needed().waterCement());
-    SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes);
+    SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes, asDug.forSteel());
     CutPlan cutPlan = CutPlanCalculator.calculate(job, pieces(steelPlan, floorFrame, levels));
     PowerLine powerLine =
         PowerLineCalculator.calculate(
@@ -151,10 +153,10 @@ public final class Packets {
     WorkEstimate workEstimate =
         WorkEstimateCalculator.calculate(
             job,
-            digSchedule.digging(),
+            new LeftToDig(digSchedule.digging(), asDug.soFar()),
             frostGrip.sleeves(),
             tasks(tapeTable, safePegs, concretePlan, steelPlan, floorFrame, powerLine));
-    DayPlan dayPlan = DayPlanCalculator.calculate(job, holes, workEstimate.tasks());
+    DayPlan dayPlan = DayPlanCalculator.calculate(job, dug, workEstimate.tasks(), asDug.dug());
     TruckLoads truckLoads =
         TruckLoadsCalculator.calculate(job, pourDays(dayPlan, concretePlan.pours()));
     Supplies supplies = SuppliesCalculator.calculate(job, holes, openHoles(dayPlan));
@@ -225,16 +227,20 @@ public final class Packets {
     return Stream.of(results).flatMap(result -> result.needs().stream()).toList();
   }
 
-  /** For each day the holes that stand open at some time of it. */
+  /** Holes that stand open before the first day, and for each day those at some time of it. */
   private static List<List<String>> openHoles(DayPlan plan) {
-    return plan.days().stream()
-        .map(
-            day ->
-                Stream.of(day.openOvernight(), day.holes(Task.Kind.BORE), day.holes(Task.Kind.DIG))
-                    .flatMap(List::stream)
-                    .distinct()
-                    .toList())
-        .toList();
+    Stream<List<String>> days =
+        plan.days().stream()
+            .map(
+                day ->
+                    Stream.of(
+                            day.openOvernight(),
+                            day.holes(Task.Kind.BORE),
+                            day.holes(Task.Kind.DIG))
+                        .flatMap(List::stream)
+                        .distinct()
+                        .toList());
+    return Stream.concat(Stream.of(plan.dug()), days).toList();
   }
 
   /** The day of each pour; the first where a pour goes on on the next. */

@@ -277,6 +277,6 @@ record AsDugWords(Packet packet, Writing writing) {
   }
 
   private boolean isDeeper(Row row) {
-    return row.filled().depth().isMoreThan(row.planned().depth());
+    return row.depth() == Depth.MORE_CONCRETE && row.planned().steel().isPresent();
   }
 }

@@ -58,6 +58,7 @@ public record CalendarEntries(String name, List<Entry> entries) {
 
   private static Entry work(Packet packet, Writing writing, WorkDay day, LocalDate date) {
     DayWords words = new DayWords(packet, writing, day);
+    String done = day.number() == 1 ? DaySheets.done(packet, writing) : "";
     String steps =
         words.steps().stream().map(DaySheet.Step::words).collect(Collectors.joining("\n"));
     return new Entry(
@@ -68,7 +69,12 @@ public record CalendarEntries(String name, List<Entry> entries) {
             .say(
                 "calendar.entry.day",
                 Map.of("day", writing.formats().count(day.number()), "job", name(packet))),
-        steps + "\n" + words.hours() + "\n" + writing.texts().say("calendar.caution"));
+        (done.isEmpty() ? "" : done + "\n")
+            + steps
+            + "\n"
+            + words.hours()
+            + "\n"
+            + writing.texts().say("calendar.caution"));
   }
 
   private static String name(Packet packet) {

@@ -21,6 +21,7 @@ import pegbook.sheet.drawing.Drawing;
  *
  * @param title heading
  * @param lead first day and end
+ * @param done holes that are dug already and not planned again; empty where none is
  * @param caution the line of caution
  * @param chain what the end hangs on
  * @param bars the picture, in stretches where it is long
@@ -31,6 +32,7 @@ import pegbook.sheet.drawing.Drawing;
 public record CalendarSheet(
     String title,
     String lead,
+    String done,
     String caution,
     String chain,
     List<Drawing> bars,
@@ -58,6 +60,7 @@ public record CalendarSheet(
     return new CalendarSheet(
         texts.say("calendar.title"),
         lead(packet, writing),
+        DaySheets.done(packet, writing),
         texts.say("calendar.caution"),
         chain(packet, writing),
         CalendarBars.of(packet, writing),

@@ -1,8 +1,10 @@
 package pegbook.sheet;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import pegbook.calc.powerline.PowerLine.Leg;
 import pegbook.figures.Hole;
 import pegbook.figures.Placement;
 import pegbook.geometry.Point;
@@ -23,11 +25,12 @@ import pegbook.sheet.drawing.Spot;
 
 /**
  * The figure seen from above, with today's holes picked out: filled, their names bold. Other holes
- * are rings, named while they are few. To scale, north up. Of a large figure only the part round
- * today's holes is shown.
+ * are rings, named while they are few. On a day of the power line its trench is a broken line from
+ * place to place; where holes are worked at too, only as far as there is room beside the figure. To
+ * scale, north up. Of a large figure only the part round today's holes is shown.
  */
 final class DayPicture {
-  private static final double TYPE = 11;
+  static final double TYPE = 11;
   private static final double MARGIN_MM = 7.5;
   private static final double MARGIN_ABOVE_MM = 6;
   private static final double NORTH_MM = 12;
@@ -37,6 +40,9 @@ final class DayPicture {
   private static final int MOST_NAMED = 12;
 
   private static final double LEAST_RADIUS_MM = 1.2;
+
+  /** So far the trench is drawn above and below the figure. */
+  private static final double BESIDE_MM = 3;
 
   /** Nearer to one another than this, holes cannot be told apart. */
   private static final double LEAST_APART_MM = 4;
@@ -48,17 +54,21 @@ final class DayPicture {
   private final Placement placement;
   private final List<Hole> holes;
   private final List<String> today;
+  private final List<Leg> trench;
   private final Canvas canvas;
   private final PlanFrame frame;
   private final View view;
+  private final Extent window;
 
   private DayPicture(
-      Writing writing, Placement placement, List<Hole> holes, List<String> today, Spot size) {
+      Writing writing, Placement placement, List<Hole> holes, Today work, Spot size) {
     this.writing = writing;
     this.placement = placement;
     this.holes = holes;
-    this.today = today;
-    this.view = View.of(writing, placement, holes, today, room(size));
+    this.today = work.holes();
+    this.trench = work.trench();
+    this.view = View.of(writing, placement, holes, work, room(size));
+    this.window = view.window(room(size));
     Extent extent = view.extent();
     double height =
         view.scale().millimetres(metres(extent.heightMetres())) + 2 * MARGIN_ABOVE_MM + TITLE_MM;
@@ -66,6 +76,26 @@ final class DayPicture {
     Spot middle =
         new Spot((size.x() - NORTH_MM) / 2, TITLE_MM + (canvas.heightMm() - TITLE_MM) / 2);
     this.frame = new PlanFrame(extent.centre(), middle, view.scale());
+  }
+
+  /**
+   * What is worked on.
+   *
+   * @param holes marks of the holes
+   * @param trench the power line's stretches, from the supply on; none on a day without
+   */
+  record Today(List<String> holes, List<Leg> trench) {
+    Today {
+      holes = List.copyOf(holes);
+      trench = List.copyOf(trench);
+    }
+
+    /** An extent, and the trench in it. */
+    Extent with(Extent extent) {
+      return trench.stream()
+          .map(leg -> Extent.of(List.of(leg.start(), leg.end())))
+          .reduce(extent, Extent::with);
+    }
   }
 
   /** Room for the figure itself. */
@@ -78,17 +108,30 @@ final class DayPicture {
    * today's holes and their neighbours, when that makes them larger.
    */
   private record View(Extent extent, DrawingScale scale, boolean part) {
-    static View of(
-        Writing writing, Placement placement, List<Hole> holes, List<String> today, Spot room) {
-      Extent all = Extent.of(placement.outline().corners()).with(around(holes, 0));
+    static View of(Writing writing, Placement placement, List<Hole> holes, Today today, Spot room) {
+      List<Hole> worked =
+          holes.stream().filter(hole -> today.holes().contains(hole.mark())).toList();
+      Extent figure = Extent.of(placement.outline().corners()).with(around(holes, 0));
+      Extent all = worked.isEmpty() ? today.with(figure) : figure;
       View whole = fitted(writing, all, room, false);
       double apart = apart(holes);
-      List<Hole> worked = holes.stream().filter(hole -> today.contains(hole.mark())).toList();
       if (worked.isEmpty() || whole.scale().millimetres(metres(apart)) >= LEAST_APART_MM) {
         return whole;
       }
       View part = fitted(writing, around(worked, NEIGHBOURS * apart), room, true);
       return part.scale().isLargerThan(whole.scale()) ? part : whole;
+    }
+
+    /**
+     * What of the ground there is room for: as wide as the paper, a little higher than the view.
+     */
+    Extent window(Spot room) {
+      double perMetre = scale.millimetres(metres(1));
+      double across = Math.max(extent.widthMetres(), room.x() / perMetre) / 2;
+      double up = extent.heightMetres() / 2 + BESIDE_MM / perMetre;
+      Point centre = extent.centre();
+      return new Extent(
+          centre.east() - across, centre.north() - up, centre.east() + across, centre.north() + up);
     }
 
     private static View fitted(Writing writing, Extent extent, Spot room, boolean part) {
@@ -126,24 +169,24 @@ final class DayPicture {
    * The picture of a day.
    *
    * @param holes every hole of the job
-   * @param today marks of the holes worked on
+   * @param today what is worked on
    * @param id of the drawing
    * @param size width on paper, and the greatest height
    */
   static Drawing of(
-      Writing writing,
-      Placement placement,
-      List<Hole> holes,
-      List<String> today,
-      String id,
-      Spot size) {
+      Writing writing, Placement placement, List<Hole> holes, Today today, String id, Spot size) {
     DayPicture picture = new DayPicture(writing, placement, holes, today, size);
     picture.draw();
     return picture.canvas.drawing(
-        id,
-        writing
-            .texts()
-            .say("day-plan.picture.description", Map.of("holes", writing.formats().names(today))));
+        id, writing.texts().say("day-plan.picture.description", Map.of("holes", picture.worked())));
+  }
+
+  /** Today's holes, and the ends of the trench. */
+  private String worked() {
+    List<String> worked = new ArrayList<>(today);
+    trench.stream().limit(1).map(Leg::from).forEach(worked::add);
+    trench.stream().skip(Math.max(0, trench.size() - 1)).map(Leg::to).forEach(worked::add);
+    return writing.formats().names(worked.stream().distinct().toList());
   }
 
   private void draw() {
@@ -158,20 +201,26 @@ final class DayPicture {
             .filter(hole -> !view.part() || view.extent().contains(hole.centre()))
             .toList();
     outline();
+    DayTrench line = new DayTrench(canvas, frame, window, holes, trench);
+    line.draw();
     shown.forEach(this::hole);
     LabelPlacer placer = new LabelPlacer(canvas);
     shown.stream()
         .filter(hole -> shown.size() <= MOST_NAMED || today.contains(hole.mark()))
         .sorted(Comparator.comparing(hole -> today.contains(hole.mark()) ? 0 : 1))
         .forEach(hole -> name(placer, hole));
+    line.name(placer);
   }
 
   private String title() {
-    return writing
-        .texts()
-        .say(
-            view.part() ? "day-plan.picture.part" : "day-plan.picture.title",
-            Map.of("scale", frame.scale().text()));
+    return writing.texts().say(key(), Map.of("scale", frame.scale().text()));
+  }
+
+  private String key() {
+    if (!trench.isEmpty()) {
+      return "day-plan.picture.trench";
+    }
+    return view.part() ? "day-plan.picture.part" : "day-plan.picture.title";
   }
 
   private void outline() {

@@ -70,7 +70,9 @@ record DayRows(Packet packet, Writing writing, WorkDay day) {
             .filter(portion -> portion.kind() == Task.Kind.DIG)
             .filter(portion -> portion.mark().equals(Optional.of(mark)))
             .toList();
-    boolean continued = portions.stream().anyMatch(Portion::continued);
+    boolean continued =
+        packet.workEstimate().begun().contains(mark)
+            || portions.stream().anyMatch(Portion::continued);
     boolean unfinished = portions.stream().anyMatch(Portion::unfinished);
     if (!continued && !unfinished) {
       return "";

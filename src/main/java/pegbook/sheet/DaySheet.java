@@ -2,6 +2,7 @@ package pegbook.sheet;
 
 import java.util.List;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
+import pegbook.calc.powerline.PowerLine.Leg;
 import pegbook.packet.Packet;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Spot;
@@ -144,10 +145,19 @@ public record DaySheet(
         writing,
         packet.placement(),
         packet.depthTargets().holes(),
-        day.holes(),
+        new DayPicture.Today(day.holes(), trench(packet, day)),
         "day-" + day.number() + "-" + name,
         new Spot(
             writing.page().widthMm() * part - PICTURE_GAP_MM,
             writing.page().heightMm() * (part < 1 ? PICTURE_HEIGHT : LARGE_PICTURE_HEIGHT)));
+  }
+
+  private static List<Leg> trench(Packet packet, WorkDay day) {
+    return packet
+        .powerLine()
+        .line()
+        .filter(line -> day.isTrenching())
+        .map(line -> line.route().legs())
+        .orElse(List.of());
   }
 }

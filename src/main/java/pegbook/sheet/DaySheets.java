@@ -14,6 +14,7 @@ import pegbook.sheet.drawing.Drawing;
  *
  * @param title the sheet's title
  * @param lead how many days, in a sentence
+ * @param done holes that are dug already and not planned again; empty where none is
  * @param rows one for each day
  * @param orders orders of the work that were compared; none where there was only one
  * @param choice why one of them was taken
@@ -24,6 +25,7 @@ import pegbook.sheet.drawing.Drawing;
 public record DaySheets(
     String title,
     String lead,
+    String done,
     List<Row> rows,
     List<OrderRow> orders,
     String choice,
@@ -54,6 +56,7 @@ public record DaySheets(
                 Map.of(
                     "days", writing.formats().count(plan.days().size()),
                     "crew", writing.formats().hours(plan.crewHours()))),
+        done(packet, writing),
         plan.days().stream().map(day -> row(packet, writing, day)).toList(),
         plan.orders().size() > 1
             ? plan.orders().stream().map(order -> row(order, writing)).toList()
@@ -61,6 +64,14 @@ public record DaySheets(
         writing.texts().say("day-plan.choice"),
         WorkEstimatePart.of(packet, writing),
         plan.days().stream().map(day -> DaySheet.of(packet, writing, day)).toList());
+  }
+
+  /** Which holes are dug already and not planned again; empty where none is. */
+  static String done(Packet packet, Writing writing) {
+    List<String> dug = packet.dayPlan().dug();
+    return dug.isEmpty()
+        ? ""
+        : writing.texts().say("day-plan.done", Map.of("holes", writing.formats().names(dug)));
   }
 
   private static Row row(Packet packet, Writing writing, WorkDay day) {

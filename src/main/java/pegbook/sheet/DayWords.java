@@ -116,7 +116,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
   }
 
   private Optional<Step> step(Task.Kind kind) {
-    if (TrenchDay.isTrench(kind)) {
+    if (kind.isTrenching()) {
       return Optional.of(new TrenchDay(packet, writing).step(kind, id()));
     }
     if (Task.HOLD_POINTS.contains(kind)) {
@@ -188,7 +188,8 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
         .filter(
             finding ->
                 finding.subjects().isEmpty()
-                    || (TrenchDay.isAbout(finding) && day.has(Task.Kind.TRENCH))
+                    || (packet.powerLine().findings().contains(finding)
+                        && day.has(Task.Kind.TRENCH))
                     || finding.subjects().stream().anyMatch(day.openHoles()::contains))
         .map(this::stop)
         .toList();
@@ -283,7 +284,7 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
                   "leaving.covered",
                   Map.of("count", formats().count(open.size()), "holes", formats().names(open)))));
     }
-    if (TrenchDay.isOpenAfter(packet, day.number())) {
+    if (day.trenchOpenOvernight()) {
       ticks.add(new Tick(id() + ".leaving.trench", say("leaving.trench")));
     }
     ticks.add(new Tick(id() + ".leaving.written", say(written())));

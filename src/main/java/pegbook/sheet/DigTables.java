@@ -10,6 +10,7 @@ import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigSchedule.Row;
 import pegbook.calc.digschedule.DigSchedule.Totals;
 import pegbook.calc.digschedule.HeapSpot;
+import pegbook.calc.workestimate.WorkEstimate.Basis;
 import pegbook.calc.workestimate.WorkEstimate.HoleWork;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.Hole;
@@ -107,11 +108,6 @@ record DigTables(Packet packet, Writing writing) {
         rule(choice.rule()));
   }
 
-  /** Holes that are alike, in the order of digging. */
-  private List<AlikeHoles> kinds() {
-    return AlikeHoles.of(schedule().rows().stream().map(Row::hole).toList());
-  }
-
   List<ToolLine> tools() {
     Map<List<String>, List<String>> marks = new LinkedHashMap<>();
     for (Row row : schedule().rows()) {
@@ -140,7 +136,19 @@ record DigTables(Packet packet, Writing writing) {
   }
 
   List<SoilRow> soil() {
-    return kinds().stream().map(this::soil).toList();
+    return AlikeHoles.of(
+            schedule().rows().stream().map(Row::hole).toList(),
+            hole -> left(packet.workEstimate().dig(hole.mark())))
+        .stream()
+        .map(this::soil)
+        .toList();
+  }
+
+  /** Hours that are left of digging a hole; a word where it is dug. */
+  private String left(HoleWork work) {
+    return work.basis() == Basis.DUG
+        ? texts().say("dig-schedule.dug")
+        : hours(work.least(), work.most());
   }
 
   /** All volumes of a table in one unit, so that they add up in sight. */
@@ -159,7 +167,7 @@ record DigTables(Packet packet, Writing writing) {
         room(row.loose()),
         formats().count(row.cartLoads()),
         formats().mass(row.mass()),
-        hours(work.least(), work.most()));
+        left(work));
   }
 
   SoilRow soilTotal() {

@@ -74,7 +74,11 @@ record DigWords(Packet packet, Writing writing) {
     DigTables tables = new DigTables(packet, writing);
     values.put(
         "hours", tables.hours(packet.workEstimate().digLeast(), packet.workEstimate().digMost()));
-    return say("lead", values);
+    List<String> dug = packet.workEstimate().dug();
+    values.put("dug", formats().names(dug));
+    return say(
+        dug.isEmpty() ? "lead" : dug.size() == schedule().rows().size() ? "lead-done" : "lead-left",
+        values);
   }
 
   /** Where the datum line stands; empty without one. */

@@ -117,7 +117,7 @@ public record SteelPlanSheet(
 
   private static Card card(Packet packet, Writing writing, Cage cage, int number) {
     Hole hole =
-        packet.depthTargets().holes().stream()
+        packet.asDug().forSteel().stream()
             .filter(each -> each.mark().equals(cage.marks().get(0)))
             .findFirst()
             .orElseThrow();

@@ -3,11 +3,9 @@ package pegbook.sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.calc.powerline.PowerLine.Line;
 import pegbook.calc.powerline.PowerLine.Route;
 import pegbook.calc.powerline.PowerLine.Trench;
-import pegbook.figures.Finding;
 import pegbook.figures.Task;
 import pegbook.packet.Packet;
 import pegbook.published.ExcavationRule;
@@ -21,30 +19,6 @@ import pegbook.sheet.DaySheet.Tick;
  * @param writing words and formats
  */
 record TrenchDay(Packet packet, Writing writing) {
-  private static final List<Task.Kind> KINDS =
-      List.of(
-          Task.Kind.TRENCH, Task.Kind.LAY_PIPE, Task.Kind.TRENCH_INSPECTION, Task.Kind.BACKFILL);
-
-  static boolean isTrench(Task.Kind kind) {
-    return KINDS.contains(kind);
-  }
-
-  /** Whether a finding is about the line rather than about holes. */
-  static boolean isAbout(Finding finding) {
-    return finding.place().startsWith("power");
-  }
-
-  /** Whether the trench stands open when the crew leaves. */
-  static boolean isOpenAfter(Packet packet, int day) {
-    int begun = 0;
-    int filled = 0;
-    for (WorkDay each : packet.dayPlan().days()) {
-      begun = begun == 0 && each.has(Task.Kind.TRENCH) ? each.number() : begun;
-      filled = each.has(Task.Kind.BACKFILL) ? each.number() : filled;
-    }
-    return begun > 0 && begun <= day && day < filled;
-  }
-
   /** A part of the day's work, with boxes for what is looked at. */
   Step step(Task.Kind kind, String id) {
     Trench trench = packet.powerLine().line().orElseThrow().trench();

@@ -91,6 +91,9 @@ public record WorkEstimatePart(List<String> heads, List<Row> rows, List<String> 
   /** A part of digging; the whole of it by hand where its parts are not told apart. */
   private static Optional<Minutes> part(Packet packet, Part part, String mark) {
     HoleWork work = packet.workEstimate().dig(mark);
+    if (work.basis() == Basis.DUG) {
+      return Optional.empty();
+    }
     if (work.parts().isEmpty()) {
       return part == Part.BY_HAND
           ? Optional.of(new Minutes(work.least(), work.most()))
@@ -162,21 +165,27 @@ public record WorkEstimatePart(List<String> heads, List<Row> rows, List<String> 
                 Map.of(
                     "source",
                     new Sources(writing.texts()).write(packet.workEstimate().rate().citation()))));
-    for (Basis basis : List.of(Basis.DUG, Basis.RESCALED, Basis.JOB)) {
+    WorkEstimate estimate = packet.workEstimate();
+    note("dug", estimate.dug(), writing).ifPresent(notes::add);
+    note("begun", estimate.begun(), writing).ifPresent(notes::add);
+    for (Basis basis : List.of(Basis.RESCALED, Basis.JOB)) {
       List<String> marks =
-          packet.workEstimate().holes().stream()
+          estimate.holes().stream()
               .filter(work -> work.basis() == basis)
               .map(work -> work.hole().mark())
               .toList();
-      if (!marks.isEmpty()) {
-        notes.add(
+      note(DayWords.word(basis), marks, writing).ifPresent(notes::add);
+    }
+    return notes;
+  }
+
+  private static Optional<String> note(String key, List<String> marks, Writing writing) {
+    return marks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
             writing
                 .texts()
                 .say(
-                    "work-estimate.basis." + DayWords.word(basis),
-                    Map.of("holes", writing.formats().names(marks))));
-      }
-    }
-    return notes;
+                    "work-estimate.basis." + key, Map.of("holes", writing.formats().names(marks))));
   }
 }

@@ -17,6 +17,7 @@ import pegbook.calc.depthtargets.DepthTargetsCalculator;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.steelplan.SteelPlanCalculator;
 import pegbook.figures.CutPiece;
+import pegbook.figures.Hole;
 import pegbook.job.Job;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
@@ -99,13 +100,9 @@ public final class CutPlanBench {
   private static Case of(String name, byte[] text) {
     if (JobFileReader.read(name, text) instanceof JobFile.Read read) {
       Job job = read.job();
-      return new Case(
-          name,
-          job,
-          SteelPlanCalculator.calculate(
-                  job,
-                  DepthTargetsCalculator.calculate(job, PlacementCalculator.calculate(job)).holes())
-              .pieces());
+      List<Hole> holes =
+          DepthTargetsCalculator.calculate(job, PlacementCalculator.calculate(job)).holes();
+      return new Case(name, job, SteelPlanCalculator.calculate(job, holes, holes).pieces());
     }
     throw new IllegalArgumentException(name + " is refused");
   }

@@ -35,7 +35,7 @@ class SpanishWordsTest {
   /** Keys of the day plan that the binder alone prints. */
   private static final Pattern BINDER_ONLY =
       Pattern.compile(
-          "day-plan\\.(title|lead|basis|caution|hours-range|choice|taken|orders"
+          "day-plan\\.(title|lead|done|basis|caution|hours-range|choice|taken|orders"
               + "|column\\.(day|dig|fill|pour|hours|open)|order\\..*)");
 
   private static String read(Path folder, String ending) {

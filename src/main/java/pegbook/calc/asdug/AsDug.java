@@ -2,6 +2,7 @@ package pegbook.calc.asdug;
 
 import java.util.List;
 import java.util.Optional;
+import pegbook.figures.DugSoFar;
 import pegbook.figures.Finding;
 import pegbook.figures.Hole;
 import pegbook.figures.Result;
@@ -16,11 +17,13 @@ import pegbook.measure.Length;
  * @param holes the same as they are to be filled: with the width, the place and the depth that were
  *     found, those that were not measured as planned
  * @param rows one for each hole that was measured, in the order of the marks
+ * @param soFar how far each hole was dug of which the bottom was reached, in the order of the marks
  */
 public record AsDug(
     List<Hole> planned,
     List<Hole> holes,
     List<Row> rows,
+    List<DugSoFar> soFar,
     List<Finding> findings,
     List<Working> workings)
     implements Result {
@@ -28,6 +31,7 @@ public record AsDug(
     planned = List.copyOf(planned);
     holes = List.copyOf(holes);
     rows = List.copyOf(rows);
+    soFar = List.copyOf(soFar);
     findings = List.copyOf(findings);
     workings = List.copyOf(workings);
   }
@@ -67,6 +71,36 @@ public record AsDug(
   /** A hole as it was planned. */
   Hole planned(String mark) {
     return planned.stream().filter(hole -> hole.mark().equals(mark)).findFirst().orElseThrow();
+  }
+
+  /** The holes as they are to be filled, where form and post stand: on their marks. */
+  public List<Hole> onMarks() {
+    return holes.stream()
+        .map(
+            hole ->
+                hole.asDug(
+                    planned(hole.mark()).centre(), hole.diameter(), hole.depth(), hole.gravel()))
+        .toList();
+  }
+
+  /**
+   * The holes as their steel is made for them: as deep to the concrete's underside as they were
+   * found, all else as planned. Steel stands on its mark with its cover, or the hole is mended;
+   * what gravel lies under it makes no other cage.
+   */
+  public List<Hole> forSteel() {
+    return holes.stream()
+        .map(
+            hole -> {
+              Hole plan = planned(hole.mark());
+              return plan.asDug(plan.centre(), plan.diameter(), hole.depth(), plan.gravel());
+            })
+        .toList();
+  }
+
+  /** Marks of holes at which nothing is left to dig. */
+  public List<String> dug() {
+    return soFar.stream().filter(DugSoFar::isDug).map(DugSoFar::mark).toList();
   }
 
   /** What was measured of a hole, where anything was. */

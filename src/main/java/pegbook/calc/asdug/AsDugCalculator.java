@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import pegbook.calc.asdug.AsDug.Depth;
 import pegbook.calc.asdug.AsDug.Row;
+import pegbook.figures.DugSoFar;
 import pegbook.figures.Hole;
 import pegbook.figures.Working;
 import pegbook.job.Field.Dug;
@@ -41,16 +42,21 @@ public final class AsDugCalculator {
     AsDugCalculator calculator = new AsDugCalculator(job);
     List<Hole> holes = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
+    List<DugSoFar> soFar = new ArrayList<>();
     for (Hole hole : planned) {
-      Optional<Row> row =
-          job.field()
-              .dug(hole.mark())
-              .filter(Dug::isMeasured)
-              .map(dug -> calculator.row(hole, dug));
+      Optional<Dug> dug = job.field().dug(hole.mark());
+      Optional<Row> row = dug.filter(Dug::isMeasured).map(some -> calculator.row(hole, some));
       row.ifPresent(rows::add);
+      dug.filter(Dug::isDown).map(some -> soFar(hole, some)).ifPresent(soFar::add);
       holes.add(row.map(Row::filled).orElse(hole));
     }
-    return new AsDug(planned, holes, rows, AsDugFindings.of(job, rows), calculator.workings);
+    return new AsDug(planned, holes, rows, soFar, AsDugFindings.of(job, rows), calculator.workings);
+  }
+
+  /** Where only the hours are known, it counts as dug to its end. */
+  private static DugSoFar soFar(Hole hole, Dug dug) {
+    return new DugSoFar(
+        hole.mark(), dug.depth().filter(found -> depth(hole, dug.depth()) == Depth.SHALLOW));
   }
 
   private Row row(Hole hole, Dug dug) {

@@ -1,6 +1,7 @@
 package pegbook.calc.asdug;
 
 import java.util.List;
+import pegbook.figures.BearingPair;
 import pegbook.figures.Formula;
 import pegbook.figures.Symbol;
 import pegbook.measure.Unit;
@@ -126,6 +127,23 @@ final class AsDugFormulas {
         Citation.GEOMETRY,
         "",
         x -> x[0] - (x[1] + x[2]) / 2);
+  }
+
+  /** How far a hole's bottom stays above the line that spreads from a footing beside it. */
+  Formula bearingLine() {
+    return new Formula(
+        "as-dug.bearing-line",
+        "m = a − (d₁ + d₂) / 2 − (b₂ − b₁)",
+        List.of(
+            length("a", "hole-distance"),
+            length("d₁", "diameter-of-shallower"),
+            length("d₂", "diameter-of-deeper"),
+            length("b₁", "underside-of-shallower"),
+            length("b₂", "bottom-of-deeper")),
+        length("m", "bearing-line-margin"),
+        Citation.COMMON_PRACTICE,
+        "",
+        BearingPair::margin);
   }
 
   /** A tape's reading between two places: how far east, how far north. */

@@ -10,6 +10,7 @@ import pegbook.calc.asdug.DugChecks.OffCentre;
 import pegbook.calc.asdug.DugChecks.Room;
 import pegbook.calc.asdug.DugChecks.Verdict;
 import pegbook.figures.Bottom;
+import pegbook.figures.Finding;
 import pegbook.figures.Formula;
 import pegbook.figures.Hole;
 import pegbook.figures.Swings;
@@ -64,13 +65,11 @@ public final class DugChecksCalculator {
     }
     NewTapes tapes = NewTapes.of(job, asDug, swings);
     checks.workings.addAll(tapes.workings());
-    return new DugChecks(
-        loads,
-        rooms,
-        betweens,
-        tapes.tapes(),
-        new DugChecksFindings(job, asDug, bottoms).of(loads, rooms, betweens),
-        checks.workings);
+    DugBearingLines lines = DugBearingLines.of(asDug, checks.formulas.bearingLine());
+    checks.workings.addAll(lines.workings());
+    List<Finding> findings = new ArrayList<>(lines.findings());
+    findings.addAll(new DugChecksFindings(job, asDug, bottoms).of(loads, rooms, betweens));
+    return new DugChecks(loads, rooms, betweens, tapes.tapes(), findings, checks.workings);
   }
 
   private static boolean isElsewhere(Row row) {

@@ -29,8 +29,17 @@ final class DayDates {
    */
   DayDates(Job job, int lost) {
     this.job = job;
-    this.start = job.crew().start();
+    this.start = start(job);
     this.lost = lost;
+  }
+
+  /**
+   * The day on which the work begins. Once holes are dug the packet plans what is left, and that is
+   * not done before it was issued.
+   */
+  static Optional<LocalDate> start(Job job) {
+    Optional<LocalDate> issued = job.heading().issued().filter(any -> !job.field().dug().isEmpty());
+    return job.crew().start().map(first -> issued.filter(first::isBefore).orElse(first));
   }
 
   boolean isDated() {
@@ -94,13 +103,14 @@ final class DayDates {
 
   /**
    * When an office comes after a work day: on its next work day, and not before its notice has run
-   * since the packet was issued.
+   * since the packet was issued. After day -1: from the first day on.
    */
   long visit(int day) {
     if (!isDated()) {
       return day + 1L;
     }
-    LocalDate next = DaySpan.officeDay(date(day).orElseThrow().plusDays(1));
+    LocalDate next =
+        DaySpan.officeDay(day < 0 ? date(0).orElseThrow() : date(day).orElseThrow().plusDays(1));
     Optional<LocalDate> noticed =
         job.heading().issued().map(issued -> job.plan().inspection().notice().after(issued));
     return noticed.filter(next::isBefore).map(DaySpan::officeDay).orElse(next).toEpochDay();

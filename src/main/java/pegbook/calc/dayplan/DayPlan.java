@@ -13,6 +13,7 @@ import pegbook.measure.Duration;
  * The work, split over days.
  *
  * @param days in order; none where there is nothing to do
+ * @param dug holes that are dug already: their digging is not planned again
  * @param crewHours person-hours that the crew has on a day
  * @param holds what the work waits for, in the order of the days
  * @param orders the orders of the work that were compared; one where only one makes sense
@@ -21,6 +22,7 @@ import pegbook.measure.Duration;
  */
 public record DayPlan(
     List<WorkDay> days,
+    List<String> dug,
     Duration crewHours,
     List<Hold> holds,
     List<Order> orders,
@@ -31,6 +33,7 @@ public record DayPlan(
     implements Result {
   public DayPlan {
     days = List.copyOf(days);
+    dug = List.copyOf(dug);
     holds = List.copyOf(holds);
     orders = List.copyOf(orders);
     chain = List.copyOf(chain);
@@ -45,9 +48,14 @@ public record DayPlan(
    * @param date where the job names its first day
    * @param portions the work, in order
    * @param openOvernight holes that are begun and not poured when the crew leaves
+   * @param trenchOpenOvernight whether the power line's trench is begun and not filled in then
    */
   public record WorkDay(
-      int number, Optional<LocalDate> date, List<Portion> portions, List<String> openOvernight) {
+      int number,
+      Optional<LocalDate> date,
+      List<Portion> portions,
+      List<String> openOvernight,
+      boolean trenchOpenOvernight) {
     public WorkDay {
       portions = List.copyOf(portions);
       openOvernight = List.copyOf(openOvernight);
@@ -86,6 +94,11 @@ public record DayPlan(
     /** Which concrete a hole gets on this day. */
     public Task.Kind pour(String mark) {
       return holes(Task.Kind.FIRST_LIFT).contains(mark) ? Task.Kind.FIRST_LIFT : Task.Kind.POUR;
+    }
+
+    /** Whether the power line's trench is worked at. */
+    public boolean isTrenching() {
+      return portions.stream().anyMatch(portion -> portion.kind().isTrenching());
     }
 
     public boolean has(Task.Kind kind) {

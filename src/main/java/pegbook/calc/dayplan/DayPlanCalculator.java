@@ -26,8 +26,9 @@ public final class DayPlanCalculator {
    * @param job crew, first day, days of the week, plan
    * @param holes every hole of the job
    * @param tasks of all subjects, each subject's in the order in which it wants them done
+   * @param dug holes that are dug already, and so stand open until they are poured
    */
-  public static DayPlan calculate(Job job, List<Hole> holes, List<Task> tasks) {
+  public static DayPlan calculate(Job job, List<Hole> holes, List<Task> tasks, List<String> dug) {
     List<Working> workings = new ArrayList<>();
     Working crewHours =
         Working.of(
@@ -37,12 +38,13 @@ public final class DayPlanCalculator {
             job.crew().hoursPerDay());
     workings.add(crewHours);
     workings.add(Working.of(DayPlanFormulas.planned(), "", sum(tasks, true), sum(tasks, false)));
-    OrderChoice choice = OrderChoice.of(job, tasks, job.crew().people());
+    OrderChoice choice = OrderChoice.of(job, tasks, dug, job.crew().people());
     Schedule chosen = choice.chosen();
     List<WorkDay> days = days(chosen);
     Optional<Finish> finish = finish(job, chosen);
     return new DayPlan(
         days,
+        dug,
         crewHours.asDuration(),
         new HoldList(job, chosen).holds(),
         choice.orders(),
@@ -66,7 +68,8 @@ public final class DayPlanCalculator {
               days.size() + 1,
               schedule.dates().date(day),
               schedule.portions(day),
-              schedule.open(day)));
+              schedule.open(day),
+              schedule.isTrenchOpen(day)));
     }
     return days;
   }
@@ -88,6 +91,6 @@ public final class DayPlanCalculator {
 
   private static Optional<LocalDate> loadable(Job job, Schedule planned, Pace pace, int rainDays) {
     int people = Math.min(job.crew().people(), OrderChoice.MOST_PEOPLE);
-    return HoldList.loadable(job, Schedule.of(job, planned.list(), pace, people, rainDays));
+    return HoldList.loadable(job, Dealer.deal(job, planned.list(), pace, people, rainDays));
   }
 }

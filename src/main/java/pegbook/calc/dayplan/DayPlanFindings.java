@@ -40,10 +40,10 @@ record DayPlanFindings(
 
   List<Finding> all(Optional<Finish> finish) {
     List<Finding> findings = new ArrayList<>();
-    longer(Task.Kind.POUR, "pour-longer-than-day", job.crew().people()).ifPresent(findings::add);
-    longer(Task.Kind.DIG, "hole-longer-than-day", Math.min(2, job.crew().people()))
+    longer(Task.POURS, "pour-longer-than-day", job.crew().people()).ifPresent(findings::add);
+    longer(List.of(Task.Kind.DIG), "hole-longer-than-day", Math.min(2, job.crew().people()))
         .ifPresent(findings::add);
-    Stream.of(firstDay(), beforeIssue(), openLong(), alone())
+    Stream.of(firstDay(), afterIssue(), beforeIssue(), openLong(), alone())
         .flatMap(Optional::stream)
         .forEach(findings::add);
     findings.addAll(new MachineFindings(job, schedule).all());
@@ -57,15 +57,16 @@ record DayPlanFindings(
   }
 
   /** Tasks that do not fit into one day of those who find room at them. */
-  private Optional<Finding> longer(Task.Kind kind, String id, int people) {
+  private Optional<Finding> longer(List<Task.Kind> kinds, String id, int people) {
     Duration hours = job.crew().hoursPerDay().times(people);
     List<String> marks =
         tasks.stream()
-            .filter(task -> task.kind() == kind)
+            .filter(task -> kinds.contains(task.kind()))
             .filter(task -> Pace.PLANNED.hours(task) > hours.hours() + 1e-9)
             .flatMap(task -> task.mark().stream())
+            .distinct()
             .toList();
-    boolean pour = kind == Task.Kind.POUR;
+    boolean pour = kinds.equals(Task.POURS);
     return marks.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -80,7 +81,7 @@ record DayPlanFindings(
 
   /** The start that the job names falls on a day on which nobody works. */
   private Optional<Finding> firstDay() {
-    Optional<LocalDate> start = job.crew().start();
+    Optional<LocalDate> start = DayDates.start(job);
     Optional<LocalDate> first = days.stream().findFirst().flatMap(WorkDay::date);
     if (start.isEmpty() || first.isEmpty() || start.equals(first)) {
       return Optional.empty();
@@ -89,6 +90,19 @@ record DayPlanFindings(
         finding(Kind.NOTE, "start-not-a-work-day", "crew", Decider.OWNER)
             .with("start", Argument.of(start.get()))
             .with("first", Argument.of(first.get())));
+  }
+
+  /** Work has begun, and what is left is not done before the packet's issue. */
+  private Optional<Finding> afterIssue() {
+    Optional<LocalDate> start = job.crew().start();
+    Optional<LocalDate> from = DayDates.start(job);
+    if (start.isEmpty() || from.isEmpty() || start.equals(from) || days.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        finding(Kind.NOTE, "rest-from-issue", "crew.start", Decider.OWNER)
+            .with("start", Argument.of(start.get()))
+            .with("issued", Argument.of(from.get())));
   }
 
   /** Days that lay in the past when the packet was issued, with nothing written down from them. */

@@ -46,7 +46,7 @@ record Deadline(Job job, Schedule schedule) {
   /** The smallest larger crew that would be ready in time in the same order. */
   private Optional<Integer> people(LocalDate deadline) {
     for (int people = job.crew().people() + 1; people <= OrderChoice.MOST_PEOPLE; people++) {
-      Schedule other = Schedule.of(job, schedule.list(), Pace.PLANNED, people, 0);
+      Schedule other = Dealer.deal(job, schedule.list(), Pace.PLANNED, people, 0);
       if (HoldList.loadable(job, other).filter(date -> !date.isAfter(deadline)).isPresent()) {
         return Optional.of(people);
       }

@@ -16,13 +16,21 @@ import pegbook.job.Plan;
 final class Gates {
   static final long SHUT = Long.MAX_VALUE;
 
+  /** Nothing is waited for. */
+  private static final long OPEN = Long.MIN_VALUE;
+
   /**
    * A wait.
    *
    * @param opens the moment it is over; {@link #SHUT} as long as that is not known
    * @param after the work day that set it off; -1: none, it was known before
    */
-  record Gate(Wait kind, int lot, long opens, int after) {}
+  record Gate(Wait kind, int lot, long opens, int after) {
+    /** Whether it opens at a moment of the plan. */
+    boolean isKnown() {
+      return opens != SHUT && opens != OPEN;
+    }
+  }
 
   private final Job job;
   private final DayDates dates;
@@ -114,7 +122,7 @@ final class Gates {
     gates.replaceAll(
         gate ->
             gate.kind() == wait && gate.lot() == lot && gate.opens() == SHUT
-                ? new Gate(wait, lot, Long.MIN_VALUE, -1)
+                ? new Gate(wait, lot, OPEN, -1)
                 : gate);
   }
 

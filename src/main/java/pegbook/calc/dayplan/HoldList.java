@@ -17,17 +17,13 @@ record HoldList(Job job, Schedule schedule) {
   List<Hold> holds() {
     List<Hold> holds = new ArrayList<>();
     for (Gate gate : schedule.gates().all()) {
-      if (gate.opens() != Gates.SHUT && isKnown(gate) && isUsed(gate)) {
+      if (gate.isKnown() && isUsed(gate)) {
         holds.add(hold(gate));
       }
     }
     strip().ifPresent(holds::add);
     load().ifPresent(holds::add);
     return holds;
-  }
-
-  private static boolean isKnown(Gate gate) {
-    return gate.opens() != Long.MIN_VALUE;
   }
 
   /** A wait that no work of the job stands behind is none. */

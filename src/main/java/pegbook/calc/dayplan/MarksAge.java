@@ -14,11 +14,14 @@ import pegbook.job.Job;
 import pegbook.published.Citation;
 import pegbook.published.SafetyLimit;
 
-/** Whether the marks of buried lines still hold when the last hole is dug. */
+/** Whether the marks of buried lines still hold when the last hole or trench is dug. */
 record MarksAge(Job job, Schedule schedule) {
 
   Optional<Finding> finding() {
-    int last = schedule.day(Task.Kind.DIG, schedule.marks(), true);
+    int last =
+        Math.max(
+            schedule.day(Task.Kind.DIG, schedule.marks(), true),
+            schedule.progress().day(Task.Kind.TRENCH));
     Optional<LocalDate> from =
         job.place()
             .utilities()
@@ -28,7 +31,7 @@ record MarksAge(Job job, Schedule schedule) {
                     schedule
                         .gates()
                         .find(Wait.UTILITIES, 0)
-                        .filter(gate -> gate.opens() != Gates.SHUT)
+                        .filter(Gates.Gate::isKnown)
                         .flatMap(gate -> schedule.dates().dateOf(gate.opens())));
     if (last < 0 || from.isEmpty() || !schedule.dates().isDated()) {
       return Optional.empty();

@@ -24,23 +24,25 @@ record OrderChoice(Schedule chosen, List<Order> orders) {
   /** Nights spared for which one more visit is worth its call: common practice, no source. */
   private static final double WORTH_A_VISIT = 0.75;
 
-  static OrderChoice of(Job job, List<Task> tasks, int people) {
+  static OrderChoice of(Job job, List<Task> tasks, List<String> dug, int people) {
     List<Schedule> tried = new ArrayList<>();
-    int holes = WorkList.of(tasks, 1).lots().get(0).size();
+    int holes = WorkList.of(tasks, dug, 1).lots().get(0).size();
     int most = isOneLot(job) ? 1 : Math.max(1, Math.min(MOST_LOTS, holes));
     for (int lots = 1; lots <= most; lots++) {
-      WorkList list = WorkList.of(tasks, lots);
+      WorkList list = WorkList.of(tasks, dug, lots);
       if (list.lots().size() == lots) {
         tried.add(quickest(job, list, people));
       }
     }
-    Schedule best = tried.get(0);
-    for (Schedule other : tried) {
-      best = isBetter(other, best) ? other : best;
+    int best = 0;
+    for (int i = 1; i < tried.size(); i++) {
+      best = isBetter(tried.get(i), tried.get(best)) ? i : best;
     }
-    Schedule chosen = best;
-    return new OrderChoice(
-        chosen, tried.stream().map(each -> order(each, each == chosen)).toList());
+    List<Order> orders = new ArrayList<>();
+    for (int i = 0; i < tried.size(); i++) {
+      orders.add(order(tried.get(i), i == best));
+    }
+    return new OrderChoice(tried.get(best), orders);
   }
 
   /** Without dates no office can be waited for; a mixer or truck wants all holes on its one day. */
@@ -51,9 +53,9 @@ record OrderChoice(Schedule chosen, List<Order> orders) {
   /** The quickest of what the crew, or a part of it, can do: more hands never take longer. */
   static Schedule quickest(Job job, WorkList list, int people) {
     int most = Math.min(people, MOST_PEOPLE);
-    Schedule best = Schedule.of(job, list, Pace.PLANNED, most, 0);
+    Schedule best = Dealer.deal(job, list, Pace.PLANNED, most, 0);
     for (int fewer = most - 1; fewer > 0; fewer--) {
-      Schedule other = Schedule.of(job, list, Pace.PLANNED, fewer, 0);
+      Schedule other = Dealer.deal(job, list, Pace.PLANNED, fewer, 0);
       best = end(other) < end(best) ? other : best;
     }
     return best;

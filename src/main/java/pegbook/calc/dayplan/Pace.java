@@ -16,7 +16,7 @@ enum Pace {
     return switch (this) {
       case BEST -> task.least().hours();
       case PLANNED ->
-          task.kind() == Task.Kind.POUR
+          Task.POURS.contains(task.kind())
               ? task.most().hours()
               : (task.least().hours() + task.most().hours()) / 2;
       case WORST -> task.most().hours();

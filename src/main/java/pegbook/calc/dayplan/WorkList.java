@@ -12,10 +12,14 @@ import pegbook.figures.Task;
  * the floor, once the last footing may be loaded. An earlier lot goes first whenever it does not
  * wait. The pours keep the order in which they were handed over.
  *
+ * <p>Holes that were dug before come first, and are a lot of their own where there are several:
+ * they stand open already.
+ *
  * @param steps the tasks, each with its lot
  * @param lots the holes of each lot, in the order of digging
+ * @param dug holes that were dug before the first day
  */
-record WorkList(List<Step> steps, List<List<String>> lots) {
+record WorkList(List<Step> steps, List<List<String>> lots, List<String> dug) {
   /** A task in a lot; the marking out belongs to the first. */
   record Step(Task task, int lot) {}
 
@@ -31,8 +35,8 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
   private static final List<Task.Kind> LAST = List.of(Task.Kind.FRAME, Task.Kind.BOARDS);
 
   /** In so many lots of about equal hours of digging. */
-  static WorkList of(List<Task> tasks, int count) {
-    List<List<String>> lots = lots(tasks, count);
+  static WorkList of(List<Task> tasks, List<String> dug, int count) {
+    List<List<String>> lots = lots(tasks, dug, count);
     List<Step> steps = new ArrayList<>();
     FIRST.forEach(kind -> of(tasks, kind).forEach(task -> steps.add(new Step(task, 0))));
     // The machine is there once: it bores for every lot before anything else is dug.
@@ -54,7 +58,12 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
     for (Task.Kind kind : LAST) {
       add(steps, lots.size() - 1, of(tasks, kind));
     }
-    return new WorkList(steps, lots);
+    return new WorkList(steps, lots, dug);
+  }
+
+  /** All holes, in the order of digging. */
+  List<String> marks() {
+    return lots.stream().flatMap(List::stream).toList();
   }
 
   private static void add(List<Step> steps, int lot, List<Task> tasks) {
@@ -88,8 +97,19 @@ record WorkList(List<Step> steps, List<List<String>> lots) {
         .toList();
   }
 
-  private static List<List<String>> lots(List<Task> tasks, int count) {
-    List<String> marks = marks(tasks);
+  private static List<List<String>> lots(List<Task> tasks, List<String> dug, int count) {
+    List<String> open = marks(tasks).stream().filter(dug::contains).toList();
+    List<String> left = marks(tasks).stream().filter(mark -> !dug.contains(mark)).toList();
+    if (open.isEmpty() || left.isEmpty()) {
+      return lotsOf(tasks, marks(tasks), count);
+    }
+    if (count == 1) {
+      return List.of(Stream.concat(open.stream(), left.stream()).toList());
+    }
+    return Stream.concat(Stream.of(open), lotsOf(tasks, left, count - 1).stream()).toList();
+  }
+
+  private static List<List<String>> lotsOf(List<Task> tasks, List<String> marks, int count) {
     double all = marks.stream().mapToDouble(mark -> digging(tasks, mark)).sum();
     List<List<String>> lots = new ArrayList<>(List.of(new ArrayList<>()));
     double done = 0;

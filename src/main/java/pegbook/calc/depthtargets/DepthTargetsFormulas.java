@@ -1,6 +1,7 @@
 package pegbook.calc.depthtargets;
 
 import java.util.List;
+import pegbook.figures.BearingPair;
 import pegbook.figures.Formula;
 import pegbook.figures.Symbol;
 import pegbook.measure.Rounding;
@@ -92,7 +93,7 @@ record DepthTargetsFormulas(Unit unit) {
         length("m", "bearing-line-margin"),
         Citation.COMMON_PRACTICE,
         "",
-        n -> n[0] - (n[1] + n[2]) / 2 - (n[4] - n[3]));
+        BearingPair::margin);
   }
 
   private static double setUp(double value, double step) {

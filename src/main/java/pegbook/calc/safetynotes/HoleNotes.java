@@ -30,7 +30,7 @@ record HoleNotes(Job job, List<Hole> holes, Rules rules) {
         Note.of("children-animals", Stage.OPEN_HOLES, 11)
             .decidedBy(Decider.OWNER)
             .with("holes", Argument.of(holes.size())));
-    notes.add(Note.of("leave-site", Stage.LEAVING, 30).with("holes", Argument.of(holes.size())));
+    notes.add(Note.of("leave-site", Stage.LEAVING, 30));
     return notes;
   }
 

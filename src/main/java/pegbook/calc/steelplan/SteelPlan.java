@@ -2,6 +2,7 @@ package pegbook.calc.steelplan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pegbook.figures.BarPiece;
 import pegbook.figures.CutPiece;
 import pegbook.figures.Finding;
@@ -40,6 +41,19 @@ public record SteelPlan(
     workings = List.copyOf(workings);
     needs = List.copyOf(needs);
     tasks = List.copyOf(tasks);
+  }
+
+  /** The same with more findings, before its own. */
+  SteelPlan with(List<Finding> more) {
+    return new SteelPlan(
+        elements,
+        cages,
+        barList,
+        sizes,
+        Stream.concat(more.stream(), findings.stream()).toList(),
+        workings,
+        needs,
+        tasks);
   }
 
   /** The bar list as pieces to be cut. */

@@ -45,10 +45,14 @@ public final class SteelPlanCalculator {
    * The steel of all footings.
    *
    * @param job for its units, concrete and steel
-   * @param holes with the depths that were decided
+   * @param planned the holes with the depths that were decided, for which steel may be cut already
+   * @param found the same with the depths that were found where holes are dug
    */
-  public static SteelPlan calculate(Job job, List<Hole> holes) {
-    return new SteelPlanCalculator(job).plan(holes);
+  public static SteelPlan calculate(Job job, List<Hole> planned, List<Hole> found) {
+    SteelPlan plan = new SteelPlanCalculator(job).plan(found);
+    return planned.equals(found)
+        ? plan
+        : plan.with(DugSteel.of(new SteelPlanCalculator(job).plan(planned), plan));
   }
 
   private SteelPlan plan(List<Hole> holes) {

@@ -52,11 +52,17 @@ record DigTime(
     }
   }
 
+  /** Digging from the ground down. */
   static DigTime of(DigWork work, String subject, HandDigRate rate, UnitSystem units) {
+    return of(work, Length.ZERO, subject, rate, units);
+  }
+
+  /** Digging on from a depth. */
+  static DigTime of(DigWork work, Length from, String subject, HandDigRate rate, UnitSystem units) {
     Map<Part, Duration> byHand = new EnumMap<>(Part.class);
     List<Working> workings = new ArrayList<>();
     Duration machine = Duration.ZERO;
-    for (Ring ring : rings(work)) {
+    for (Ring ring : rings(work, from)) {
       Working time = time(ring, subject, rate, units);
       workings.add(time);
       if (ring.machine()) {
@@ -65,8 +71,12 @@ record DigTime(
         byHand.merge(ring.part(), time.asDuration(), Duration::plus);
       }
     }
-    WorkRange range = WorkRange.find(work.hole().isNarrow() ? "narrow" : "open");
-    return new DigTime(work, range, byHand, machine, workings);
+    return new DigTime(work, range(work.hole()), byHand, machine, workings);
+  }
+
+  /** How far people may lie from the rate in a hole. */
+  static WorkRange range(Hole hole) {
+    return WorkRange.find(hole.isNarrow() ? "narrow" : "open");
   }
 
   private static Working time(Ring ring, String subject, HandDigRate rate, UnitSystem units) {
@@ -83,12 +93,13 @@ record DigTime(
         rate.lower());
   }
 
-  private static List<Ring> rings(DigWork work) {
+  private static List<Ring> rings(DigWork work, Length from) {
     Hole hole = work.hole();
     List<Ring> rings = new ArrayList<>();
-    Length done = Length.ZERO;
-    for (ToolStep step : work.tools()) {
-      if (step.use() == Use.BAR) {
+    Length done = from;
+    for (ToolStep whole : work.tools()) {
+      ToolStep step = part(whole, from, hole.dug());
+      if (step.use() == Use.BAR || !step.from().isLessThan(step.to())) {
         continue;
       }
       done = step.to();
@@ -108,6 +119,11 @@ record DigTime(
       byHand(rings, hole, done, hole.dug());
     }
     return rings;
+  }
+
+  /** What of a stretch lies between two depths. */
+  private static ToolStep part(ToolStep step, Length from, Length to) {
+    return new ToolStep(step.tool(), step.use(), step.from().max(from), step.to().min(to));
   }
 
   /** Adds a stretch by hand at full width; stretches that follow one another are one. */

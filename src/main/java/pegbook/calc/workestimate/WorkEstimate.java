@@ -2,6 +2,7 @@ package pegbook.calc.workestimate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import pegbook.figures.Finding;
 import pegbook.figures.Hole;
 import pegbook.figures.Result;
@@ -12,7 +13,7 @@ import pegbook.published.HandDigRate;
 import pegbook.published.WorkRange;
 
 /**
- * How long the work takes, in person-hours.
+ * How long the work that is left takes, in person-hours.
  *
  * @param holes in the order of digging
  * @param rate how fast one person digs this ground
@@ -42,7 +43,7 @@ public record WorkEstimate(
     RESCALED,
     /** What the job says. */
     JOB,
-    /** What it really took. */
+    /** It is dug: nothing is left of it. */
     DUG
   }
 
@@ -64,12 +65,13 @@ public record WorkEstimate(
   public record PartTime(Part part, Duration least, Duration most) {}
 
   /**
-   * Digging one hole.
+   * What is left of digging one hole.
    *
    * @param parts in their order; none where the whole is not from the rates
-   * @param least person-hours of the whole, a booked machine's boring included
-   * @param most person-hours of the whole
+   * @param least person-hours, a booked machine's boring included
+   * @param most person-hours
    * @param range how far people may lie from the published rate
+   * @param begun whether it was begun, and this is its rest
    */
   public record HoleWork(
       Hole hole,
@@ -77,6 +79,7 @@ public record WorkEstimate(
       Duration least,
       Duration most,
       WorkRange range,
+      boolean begun,
       Basis basis) {
     public HoleWork {
       parts = List.copyOf(parts);
@@ -109,6 +112,20 @@ public record WorkEstimate(
         .orElseThrow(() -> new IllegalArgumentException("no hole at " + mark));
   }
 
+  /** Holes that are dug, in the order of digging. */
+  public List<String> dug() {
+    return marks(work -> work.basis() == Basis.DUG);
+  }
+
+  /** Holes that were begun and must be dug on. */
+  public List<String> begun() {
+    return marks(HoleWork::begun);
+  }
+
+  private List<String> marks(Predicate<HoleWork> wanted) {
+    return holes.stream().filter(wanted).map(work -> work.hole().mark()).toList();
+  }
+
   /** A task at a hole, where it has it. */
   public Optional<Task> task(Task.Kind kind, String mark) {
     return tasks.stream()
@@ -132,12 +149,12 @@ public record WorkEstimate(
         .reduce(Duration.ZERO, Duration::plus);
   }
 
-  /** Person-hours of digging all holes, all going well. */
+  /** Person-hours of digging all that is left, all going well. */
   public Duration digLeast() {
     return holes.stream().map(HoleWork::least).reduce(Duration.ZERO, Duration::plus);
   }
 
-  /** Person-hours of digging all holes, all going badly. */
+  /** Person-hours of digging all that is left, all going badly. */
   public Duration digMost() {
     return holes.stream().map(HoleWork::most).reduce(Duration.ZERO, Duration::plus);
   }

@@ -2,7 +2,6 @@ package pegbook.calc.workestimate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import pegbook.calc.workestimate.WorkEstimate.HoleWork;
 import pegbook.calc.workestimate.WorkEstimate.Real;
@@ -12,6 +11,7 @@ import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
 import pegbook.figures.Hole;
+import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.job.Soil;
 import pegbook.measure.Area;
@@ -26,12 +26,7 @@ final class WorkEstimateFindings {
   private WorkEstimateFindings() {}
 
   static List<Finding> of(
-      Job job,
-      HandDigRate rate,
-      List<DigWork> digging,
-      List<HoleWork> holes,
-      Optional<Real> real,
-      Map<String, DigTime> times) {
+      Job job, HandDigRate rate, List<DigWork> digging, List<HoleWork> holes, RealTime real) {
     List<Finding> findings = new ArrayList<>();
     if (job.ground().soil() == Soil.ROCK) {
       findings.add(
@@ -39,7 +34,7 @@ final class WorkEstimateFindings {
     }
     outside(rate, holes).ifPresent(findings::add);
     far(digging).ifPresent(findings::add);
-    real.ifPresent(real1 -> findings.add(rescaled(real1, times)));
+    real.real().ifPresent(some -> findings.add(rescaled(some, real.times())));
     return findings;
   }
 
@@ -82,13 +77,13 @@ final class WorkEstimateFindings {
   }
 
   /** What the holes took, against what was guessed for them. */
-  private static Finding rescaled(Real real, Map<String, DigTime> times) {
+  private static Finding rescaled(Real real, List<DigTime> times) {
     Duration least = Duration.ZERO;
     Duration most = Duration.ZERO;
-    for (String mark : real.holes()) {
-      DigTime time = Optional.ofNullable(times.get(mark)).orElseThrow();
-      least = least.plus(time.whole(mark).get(0).asDuration());
-      most = most.plus(time.whole(mark).get(1).asDuration());
+    for (DigTime time : times) {
+      List<Working> whole = time.whole(time.work().hole().mark());
+      least = least.plus(whole.get(0).asDuration());
+      most = most.plus(whole.get(1).asDuration());
     }
     return note("hours-rescaled", real.holes(), "field.dug", Citation.COMMON_PRACTICE)
         .with("hours", Argument.of(real.hours()))

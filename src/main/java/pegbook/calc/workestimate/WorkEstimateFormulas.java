@@ -146,6 +146,36 @@ record WorkEstimateFormulas(Unit small, Unit room, double perRoom, String roomTe
         n -> up ? setUp(n[2] * n[1] * n[0]) : setDown(n[2] * n[1] * n[0]));
   }
 
+  /** Loose soil of a hole's rest: its whole, its depth, how far it was dug. */
+  Formula restVolume() {
+    return new Formula(
+        "work-estimate.rest-volume",
+        "W = V · (H − f) / H",
+        List.of(
+            new Symbol("V", "loose-volume", room),
+            new Symbol("H", "planned-depth", small),
+            new Symbol("f", "found-depth", small)),
+        new Symbol("W", "loose-volume-left", room),
+        Citation.GEOMETRY,
+        "",
+        n -> n[0] * (n[1] - n[2]) / n[1]);
+  }
+
+  /** Person-hours of a hole's rest where the job sets those of the whole. */
+  Formula restHours() {
+    return new Formula(
+        "work-estimate.rest-hours",
+        "t = T · (H − f) / H",
+        List.of(
+            new Symbol("T", "person-hours", Unit.HOUR),
+            new Symbol("H", "planned-depth", small),
+            new Symbol("f", "found-depth", small)),
+        new Symbol("t", "person-hours-left", Unit.HOUR),
+        Citation.COMMON_PRACTICE,
+        "",
+        n -> n[0] * (n[1] - n[2]) / n[1]);
+  }
+
   /** Person-hours of moving a hole's spoil. */
   Formula carryTime(Citation rates) {
     return new Formula(

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import pegbook.calc.asdug.AsDug.Depth;
 import pegbook.calc.asdug.DugChecks.OffCentre;
 import pegbook.calc.asdug.DugChecks.Verdict;
+import pegbook.figures.Argument;
 import pegbook.figures.Bottom;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Kind;
@@ -279,6 +280,107 @@ class AsDugCalculatorTest {
   }
 
   /** Clay carries 1500 psf by the code's table of presumed pressures. */
+  /**
+   * By the pencil: 36 in from middle to middle, 18 in wide, so a hole may go 18 in below its
+   * neighbour's underside. Found 67 in instead of 48 in, it goes 1 in below the line; 2 in nearer,
+   * 3 in.
+   */
+  @Test
+  void aHoleFoundTooDeepBesideAShallowerFootingStops() {
+    FillJob of = beside(dug("S1", 66.0));
+    assertThat(ids(checks(of, 1000, 2000.0).findings())).doesNotContain("dug-below-bearing-line");
+    Finding below = below(beside(dug("S1", 67.0)));
+    assertThat(below.kind()).isEqualTo(Kind.STOP);
+    assertThat(below.subjects()).containsExactly("S1", "S2");
+    assertThat(inchesBelow(below)).isEqualTo(1, offset(1e-6));
+    Dug deep = dug("S1", 67.0);
+    Finding nearer =
+        below(
+            beside(
+                new Dug(
+                    "S1",
+                    deep.hours(),
+                    deep.depth(),
+                    deep.diameter(),
+                    Optional.of(new Moved(Length.ofInches(2), Length.ZERO)),
+                    deep.soil(),
+                    deep.water(),
+                    deep.rock())));
+    assertThat(inchesBelow(nearer)).isEqualTo(3, offset(1e-6));
+  }
+
+  private static double inchesBelow(Finding finding) {
+    return finding.arguments().get("below") instanceof Argument.Measured measured
+            && measured.quantity() instanceof Length length
+        ? length.inches()
+        : Double.NaN;
+  }
+
+  private static Finding below(FillJob of) {
+    return checks(of, 1000, 2000.0).findings().stream()
+        .filter(finding -> finding.id().equals("dug-below-bearing-line"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static FillJob beside(Dug dug) {
+    FillJob of = new FillJob();
+    of.dig.field = new Field(List.of(), List.of(dug));
+    return of.with(of.hole("S1", 18, 48, 0, 6)).with(at(of, "S2", 0, 36, 0));
+  }
+
+  /** Form, post and steel stand on the mark; steel is as wide as it was planned. */
+  @Test
+  void whatStandsInAHoleStandsOnItsMark() {
+    Dug moved = moved("S1", 3, 0, Optional.of(Length.ofInches(22)));
+    AsDug asDug =
+        asDug(
+            job(
+                0,
+                new Dug(
+                    "S1",
+                    Optional.empty(),
+                    Optional.of(Length.ofInches(54)),
+                    moved.diameter(),
+                    moved.movedBy(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty())));
+    Hole stands = asDug.onMarks().get(0);
+    assertThat(stands.centre()).isEqualTo(asDug.planned("S1").centre());
+    assertThat(stands.diameter()).isEqualTo(Length.ofInches(22));
+    assertThat(stands.depth()).isEqualTo(Length.ofInches(54));
+    Hole steel = asDug.forSteel().get(0);
+    assertThat(steel.diameter()).isEqualTo(Length.ofInches(18));
+    assertThat(steel.depth()).isEqualTo(Length.ofInches(54));
+    assertThat(asDug.forSteel().get(1)).isEqualTo(asDug.planned("S2"));
+  }
+
+  /** Hours, or anything of its bottom, say that a hole is dug; water and rock on the way do not. */
+  @Test
+  void aHoleIsDugOnceItsBottomIsKnown() {
+    AsDug asDug =
+        asDug(
+            job(
+                4,
+                Dug.inHours("S1", new pegbook.measure.Duration(3)),
+                dug("S2", 40.0),
+                new Dug(
+                    "S3",
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(Length.ofInches(20)),
+                    Optional.empty())));
+    assertThat(asDug.dug()).containsExactly("S1");
+    assertThat(asDug.soFar())
+        .extracting(pegbook.figures.DugSoFar::mark)
+        .containsExactly("S1", "S2");
+    assertThat(asDug.soFar().get(1).goesOnFrom()).contains(Length.ofInches(40));
+  }
+
   @Test
   void weakerSoilThanTheFootingPressesStops() {
     Dug clay =

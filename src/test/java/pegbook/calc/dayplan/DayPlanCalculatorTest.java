@@ -63,7 +63,7 @@ class DayPlanCalculatorTest {
   }
 
   private static DayPlan plan(FillJob of, List<Task> tasks) {
-    return DayPlanCalculator.calculate(of.job(), of.holes, tasks);
+    return DayPlanCalculator.calculate(of.job(), of.holes, tasks, List.of());
   }
 
   @Test

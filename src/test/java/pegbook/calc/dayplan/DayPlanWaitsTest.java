@@ -41,6 +41,7 @@ class DayPlanWaitsTest {
   private Optional<DaySpan> valid = Optional.empty();
   private Plan.Looks looks = Plan.Looks.STEEL;
   private int rainDays = 0;
+  private final List<String> dug = new ArrayList<>();
 
   private static LocalDate may(int day) {
     return LocalDate.of(2027, 5, day);
@@ -87,7 +88,7 @@ class DayPlanWaitsTest {
             new DaySpan(7, false),
             deadline,
             List.of());
-    return DayPlanCalculator.calculate(of.job(), of.holes, tasks);
+    return DayPlanCalculator.calculate(of.job(), of.holes, tasks, dug);
   }
 
   /**
@@ -326,6 +327,73 @@ class DayPlanWaitsTest {
     assertThat(found(plan())).contains("start-before-issue");
     of.dig.field = new Field(List.of(), List.of(Field.Dug.inHours("S1", new Duration(4))));
     assertThat(found(plan())).doesNotContain("start-before-issue");
+  }
+
+  private void dig(String mark) {
+    dug.add(mark);
+    tasks.removeIf(
+        task ->
+            task.kind().compareTo(Task.Kind.SET_PEGS) <= 0
+                || (task.mark().equals(Optional.of(mark))
+                    && task.kind().compareTo(Task.Kind.CARRY_SPOIL) <= 0));
+    List<Field.Dug> all = dug.stream().map(one -> Field.Dug.inHours(one, new Duration(4))).toList();
+    of.dig.field = new Field(List.of(), all);
+  }
+
+  /** Two of four are dug: the look into them comes before anything is dug, and they go first. */
+  @Test
+  void holesThatAreDugAreFilledFirstAndNotDugAgain() {
+    looks = Plan.Looks.OPEN_HOLE_AND_STEEL;
+    of.dig.issued = Optional.of(may(5));
+    dig("S1");
+    dig("S3");
+    DayPlan plan = plan();
+    assertThat(plan.dug()).containsExactly("S1", "S3");
+    assertThat(plan.days().get(0).holes(Task.Kind.DIG)).containsExactly("S2", "S4");
+    assertThat(plan.days().get(0).openOvernight()).contains("S1", "S3");
+    Order two = plan.orders().stream().filter(order -> order.lots() == 2).findFirst().get();
+    assertThat(two.lastPour()).isPresent();
+    List<Hold> looked = plan.holds().stream().filter(any -> any.kind() == Wait.LOOK).toList();
+    assertThat(looked.get(0).date().orElseThrow()).isAfterOrEqualTo(may(10));
+    assertThat(plan.holds())
+        .noneMatch(any -> any.kind() == Wait.UTILITIES && any.call().isPresent());
+  }
+
+  /** All are dug, and steel and gravel lie in them: only the inspector is waited for. */
+  @Test
+  void onlyThePourIsLeft() {
+    List.of("S1", "S2", "S3", "S4").forEach(this::dig);
+    tasks.removeIf(task -> task.kind() == Task.Kind.GRAVEL || task.kind() == Task.Kind.STEEL);
+    of.dig.issued = Optional.of(may(7));
+    DayPlan plan = plan();
+    Hold visit = hold(plan, Wait.INSPECTION);
+    assertThat(visit.afterDay()).isZero();
+    assertThat(visit.date()).as("two office days after the 7th").contains(may(11));
+    assertThat(first(plan, Task.Kind.POUR)).isEqualTo(may(15));
+    assertThat(plan.chain().get(0).kind()).contains(Wait.INSPECTION);
+  }
+
+  /** What is left is not planned before the day of issue. */
+  @Test
+  void whatIsLeftBeginsOnTheDayOfIssue() {
+    dig("S1");
+    of.dig.issued = Optional.of(may(20));
+    DayPlan plan = plan();
+    assertThat(plan.days().get(0).date()).contains(may(22));
+    Finding moved = finding(plan, "rest-from-issue");
+    assertThat(moved.arguments()).containsEntry("issued", Argument.of(may(20)));
+    of.dig.issued = Optional.of(may(7));
+    assertThat(found(plan())).doesNotContain("rest-from-issue");
+    assertThat(plan().days().get(0).date()).contains(may(8));
+  }
+
+  /** A trench that is dug after the marks ran out is no less a danger than a hole. */
+  @Test
+  void marksMustHoldForTheTrenchToo() {
+    valid = Optional.of(new DaySpan(10, false));
+    assertThat(found(plan())).doesNotContain("utility-marks-run-out");
+    add(Task.Kind.TRENCH, "", 30);
+    assertThat(finding(plan(), "utility-marks-run-out").subjects()).isEmpty();
   }
 
   @Test

@@ -21,7 +21,7 @@ import pegbook.testing.FillJob;
 class ElementNamingTest {
 
   private static SteelPlan plan(FillJob of) {
-    return SteelPlanCalculator.calculate(of.job(), of.holes);
+    return SteelPlanCalculator.calculate(of.job(), of.holes, of.holes);
   }
 
   private static Element element(FillJob of) {

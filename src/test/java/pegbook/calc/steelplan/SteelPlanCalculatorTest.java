@@ -44,7 +44,7 @@ class SteelPlanCalculatorTest {
   private static final SteelPlanFormulas MILLIMETRE = new SteelPlanFormulas(UnitSystem.METRIC);
 
   private static SteelPlan plan(FillJob of) {
-    return SteelPlanCalculator.calculate(of.job(), of.holes);
+    return SteelPlanCalculator.calculate(of.job(), of.holes, of.holes);
   }
 
   private static Optional<Finding> finding(SteelPlan plan, String id) {
@@ -62,6 +62,32 @@ class SteelPlanCalculatorTest {
   private static FillJob support(int bars, String size, double cover) {
     FillJob of = new FillJob();
     return of.with(of.steel(of.hole("S1", 18, 48, 4, 0), bars, size, cover, of.ties("#3", 8)));
+  }
+
+  /** Found 6 in deeper and filled with concrete: bars 6 in longer, and a word about cut ones. */
+  @Test
+  void barsFollowTheDepthThatWasFound() {
+    FillJob of = new FillJob();
+    of.with(of.steel(of.hole("S1", 18, 48, 0, 6), 4, "#4", 3, of.ties("#3", 10)));
+    of.with(of.steel(of.hole("S2", 18, 48, 0, 6), 4, "#4", 3, of.ties("#3", 10)));
+    SteelPlan before = plan(of);
+    Hole hole = of.holes.get(1);
+    List<Hole> found =
+        List.of(
+            of.holes.get(0),
+            hole.asDug(hole.centre(), hole.diameter(), Length.ofInches(54), hole.gravel()));
+    SteelPlan plan = SteelPlanCalculator.calculate(of.job(), of.holes, found);
+    Length cut = before.cages().get(0).cut();
+    assertThat(plan.cages()).extracting(Cage::marks).containsExactly(List.of("S1"), List.of("S2"));
+    assertThat(plan.cages().get(0).cut()).isEqualTo(cut);
+    assertThat(plan.cages().get(1).cut().inches()).isEqualTo(cut.inches() + 6, offset(1e-6));
+    Finding longer = finding(plan, "dug-bars-longer").orElseThrow();
+    assertThat(longer.subjects()).containsExactly("S2");
+    assertThat(longer.arguments()).containsEntry("planned", Argument.of(cut));
+    assertThat(finding(before, "dug-bars-longer")).isEmpty();
+    SteelPlan same = SteelPlanCalculator.calculate(of.job(), of.holes, of.holes);
+    assertThat(same.barList()).isEqualTo(before.barList());
+    assertThat(same.findings()).isEqualTo(before.findings());
   }
 
   /** A column: 14 in wide, 48 in deep, 52 in free. */

@@ -36,7 +36,7 @@ class UprightBarsTest {
   private static final UprightFormulas INCH = new UprightFormulas(UnitSystem.IMPERIAL);
 
   private static SteelPlan plan(FillJob of) {
-    return SteelPlanCalculator.calculate(of.job(), of.holes);
+    return SteelPlanCalculator.calculate(of.job(), of.holes, of.holes);
   }
 
   private static List<String> ids(SteelPlan plan) {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import pegbook.calc.asdug.AsDugCalculator;
 import pegbook.calc.depthtargets.DepthTargetsCalculator;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigScheduleCalculator;
@@ -26,6 +27,7 @@ import pegbook.calc.workestimate.WorkEstimate.PartTime;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
 import pegbook.figures.FrostSleeve;
+import pegbook.figures.Hole;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.geometry.Point;
@@ -56,12 +58,13 @@ class WorkEstimateCalculatorTest {
   }
 
   private static WorkEstimate estimate(DigJob of, List<FrostSleeve> sleeves, List<Task> others) {
-    DigSchedule schedule =
-        DigScheduleCalculator.calculate(
-            of.job(),
-            of.placement(),
-            DepthTargetsCalculator.calculate(of.job(), of.placement()).holes());
-    return WorkEstimateCalculator.calculate(of.job(), schedule.digging(), sleeves, others);
+    List<Hole> holes = DepthTargetsCalculator.calculate(of.job(), of.placement()).holes();
+    DigSchedule schedule = DigScheduleCalculator.calculate(of.job(), of.placement(), holes);
+    return WorkEstimateCalculator.calculate(
+        of.job(),
+        new LeftToDig(schedule.digging(), AsDugCalculator.calculate(of.job(), holes).soFar()),
+        sleeves,
+        others);
   }
 
   private static List<String> found(WorkEstimate estimate) {
@@ -177,6 +180,10 @@ class WorkEstimateCalculatorTest {
 
   private static void addUp(TrialPacket trial) {
     for (HoleWork work : trial.packet().workEstimate().holes()) {
+      if (work.basis() == Basis.DUG) {
+        assertThat(work.most()).isEqualTo(Duration.ZERO);
+        continue;
+      }
       double least = work.parts().stream().mapToDouble(part -> part.least().hours()).sum();
       double most = work.parts().stream().mapToDouble(part -> part.most().hours()).sum();
       assertThat(work.least().hours()).isBetween(Math.max(0.5, least - 0.5), Math.max(0.5, least));
@@ -303,7 +310,9 @@ class WorkEstimateCalculatorTest {
     assertThat(estimate.real().orElseThrow().factor()).isEqualTo(2, offset(1e-9));
     HoleWork dug = estimate.dig("S3");
     assertThat(dug.basis()).isEqualTo(Basis.DUG);
-    assertThat(dug.least()).isEqualTo(dug.most());
+    assertThat(dug.most()).isEqualTo(Duration.ZERO);
+    assertThat(estimate.task(Task.Kind.DIG, "S3")).isEmpty();
+    assertThat(estimate.task(Task.Kind.CARRY_SPOIL, "S3")).isEmpty();
     HoleWork other = estimate.dig("S1");
     assertThat(other.basis()).isEqualTo(Basis.RESCALED);
     assertThat(other.least().hours()).isEqualTo(2);
@@ -311,6 +320,103 @@ class WorkEstimateCalculatorTest {
     Finding note = estimate.findings().get(0);
     assertThat(note.id()).isEqualTo("hours-rescaled");
     assertThat(note.arguments()).containsEntry("most", Argument.of(new Duration(4.5)));
+  }
+
+  private static Field.Dug found(String hole, double metres, Optional<Duration> hours) {
+    return new Field.Dug(
+        hole,
+        hours,
+        Optional.of(new Length(metres)),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /**
+   * By the pencil: of 1 m in loose soil 0.75 m are dug, so a quarter is left: 0.393 h at the rate,
+   * and a quarter of the soil to cart.
+   */
+  @Test
+  void aHoleThatIsTooShallowKeepsItsRest() {
+    DigJob job = wide(Digging.EASY, 1);
+    WorkEstimate before = estimate(job);
+    job.field = new Field(List.of(), List.of(found("S1", 0.75, Optional.empty())));
+    WorkEstimate estimate = estimate(job);
+    HoleWork rest = estimate.dig("S1");
+    assertThat(rest.basis()).isEqualTo(Basis.RATES);
+    assertThat(rest.begun()).isTrue();
+    assertThat(rest.part(Part.BY_HAND).orElseThrow().least().hours())
+        .isEqualTo(Math.PI / 4 / 4 / 0.5, offset(1e-6));
+    assertThat(estimate.begun()).containsExactly("S1");
+    assertThat(estimate.dig("S2")).isEqualTo(before.dig("S2"));
+    assertThat(estimate.task(Task.Kind.CARRY_SPOIL, "S1").orElseThrow().most().hours())
+        .isEqualTo(
+            before.task(Task.Kind.CARRY_SPOIL, "S1").orElseThrow().most().hours() / 4,
+            offset(1e-9));
+    job.plan =
+        new Plan(
+            0,
+            Optional.empty(),
+            Plan.PLAIN.utility(),
+            Plan.PLAIN.inspection(),
+            Plan.PLAIN.loadAfter(),
+            Optional.empty(),
+            List.of(own(Plan.Work.DIG, Optional.empty(), 4, 8)));
+    assertThat(estimate(job).dig("S1").most()).isEqualTo(h(2));
+    assertThat(estimate(job).dig("S2").most()).isEqualTo(h(8));
+  }
+
+  private static Duration h(double hours) {
+    return new Duration(hours);
+  }
+
+  /** Three quarters dug in the hours of the whole at the rate: 4/3 of the published time. */
+  @Test
+  void hoursOfAPartAreHeldAgainstThatPart() {
+    DigJob job = wide(Digging.EASY, 1);
+    double whole = Math.PI / 4 / 0.5;
+    job.field = new Field(List.of(), List.of(found("S1", 0.75, Optional.of(new Duration(whole)))));
+    assertThat(estimate(job).real().orElseThrow().factor()).isEqualTo(4.0 / 3, offset(1e-9));
+  }
+
+  /** Painted, proved and pegged is before the first hole; the rest of the list stays. */
+  @Test
+  void whatComesBeforeTheFirstHoleIsDoneWithIt() {
+    DigJob job = wide(Digging.EASY, 1);
+    List<Task> others =
+        List.of(
+            new Task(Task.Kind.MARK_OUT, Optional.empty(), h(1), h(2)),
+            new Task(Task.Kind.SET_PEGS, Optional.empty(), h(1), h(2)),
+            new Task(Task.Kind.POUR, Optional.of("S1"), h(1), h(2)));
+    assertThat(estimate(job, others).tasks()).containsAll(others);
+    job.field = new Field(List.of(), List.of(found("S1", 1, Optional.empty())));
+    assertThat(estimate(job, others).tasks()).contains(others.get(2)).doesNotContain(others.get(0));
+    assertThat(estimate(job, others).task(Task.Kind.DIG, "S1")).isEmpty();
+  }
+
+  /** Rock on the way: what is left goes at the rate of rock. */
+  @Test
+  void whatIsLeftInRockTakesTheRateOfRock() {
+    DigJob job = wide(Digging.EASY, 1);
+    job.field = new Field(List.of(), List.of(found("S1", 0.75, Optional.empty())));
+    Duration soil = estimate(job).dig("S1").most();
+    Field.Dug dug = job.field.dug().get(0);
+    job.field =
+        new Field(
+            List.of(),
+            List.of(
+                new Field.Dug(
+                    "S1",
+                    dug.hours(),
+                    dug.depth(),
+                    dug.diameter(),
+                    dug.movedBy(),
+                    dug.soil(),
+                    dug.water(),
+                    Optional.of(new Length(0.75)))));
+    assertThat(estimate(job).dig("S1").most()).isGreaterThan(soil);
   }
 
   @Property(tries = 60, seed = Chance.SEED)
