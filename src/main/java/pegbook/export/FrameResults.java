@@ -73,10 +73,9 @@ final class FrameResults {
   private static void boards(JsonFigures json, FloorFrame.BoardPlan plan) {
     json.whole("rows", plan.rows())
         .quantity("laidMetres", plan.laid())
-        .whole("stock", plan.stock())
-        .quantity("soldMetres", plan.sold())
-        .number("waste", plan.waste().fraction())
-        .whole("otherStock", plan.otherStock())
-        .number("otherWaste", plan.otherWaste().fraction());
+        .list("pieces", plan.pieces(), FrameResults::piece)
+        .whole("joints", plan.joints())
+        .whole("jointsInLine", plan.aligned())
+        .number("otherWayMore", plan.other().fraction());
   }
 }

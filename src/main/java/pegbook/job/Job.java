@@ -68,6 +68,11 @@ public record Job(
         .orElseGet(supports::side);
   }
 
+  /** The floor's boards, where the job has a frame. */
+  public Optional<Frame.Boards> boards() {
+    return floor.flatMap(Floor::frame).map(Frame::boards);
+  }
+
   /** The same job whose floor says how high its frame is, where it did not say so itself. */
   public Job withBuildUp(Optional<Length> height) {
     Optional<Floor> framed =

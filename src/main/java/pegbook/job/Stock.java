@@ -19,6 +19,8 @@ import pegbook.measure.UnitSystem;
  * @param yield strength of the steel, as its grade says
  * @param coating of the bars
  * @param timber lengths sold of a size of timber
+ * @param conduit lengths sold of a size of pipe for wires
+ * @param boards lengths sold of the floor's boards, all of the size {@link #BOARDS}
  */
 public record Stock(
     Length length,
@@ -28,8 +30,13 @@ public record Stock(
     Length usefulOffcut,
     Pressure yield,
     Coating coating,
-    List<Bar> timber) {
-  /** Stock without any timber listed. */
+    List<Bar> timber,
+    List<Bar> conduit,
+    List<Bar> boards) {
+  /** Name of the floor's boards among the sizes: a floor has one size of board. */
+  public static final String BOARDS = "boards";
+
+  /** Stock of which only bars are listed. */
   public Stock(
       Length length,
       List<Bar> bars,
@@ -38,7 +45,8 @@ public record Stock(
       Length usefulOffcut,
       Pressure yield,
       Coating coating) {
-    this(length, bars, offcuts, kerf, usefulOffcut, yield, coating, List.of());
+    this(
+        length, bars, offcuts, kerf, usefulOffcut, yield, coating, List.of(), List.of(), List.of());
   }
 
   /** What lies on the steel. */
@@ -53,6 +61,8 @@ public record Stock(
     bars = List.copyOf(bars);
     offcuts = List.copyOf(offcuts);
     timber = List.copyOf(timber);
+    conduit = List.copyOf(conduit);
+    boards = List.copyOf(boards);
   }
 
   /** Bars of these lengths are one kind of thing in the shop. */
@@ -77,10 +87,22 @@ public record Stock(
     return usual.get(usual.size() - 1);
   }
 
-  /** The price of a bar or a timber of a size and length, where it is known. */
-  public Optional<Money> price(String size, Length sold) {
-    return Stream.concat(bars.stream(), timber.stream())
+  /** Lengths in which pipes for wires are usually sold: common practice. */
+  public static List<Length> usualConduit(boolean inches) {
+    return List.of(inches ? Length.ofFeet(10) : new Length(3));
+  }
+
+  /** Everything that is listed of a size, in the order of the job. */
+  public List<Bar> listed(String size) {
+    return Stream.of(bars, timber, conduit, boards)
+        .flatMap(List::stream)
         .filter(bar -> bar.size().equals(size))
+        .toList();
+  }
+
+  /** The price of a size and length, where it is known. */
+  public Optional<Money> price(String size, Length sold) {
+    return listed(size).stream()
         .filter(bar -> !bar.length().minus(sold).abs().isMoreThan(SAME_LENGTH))
         .flatMap(bar -> bar.price().stream())
         .findFirst();
@@ -89,9 +111,9 @@ public record Stock(
   /**
    * A length that is sold.
    *
-   * @param size name of the bar
-   * @param length of a bar
-   * @param price of a bar, where it is known
+   * @param size name of the bar, the timber, the pipe or the boards
+   * @param length of one
+   * @param price of one, where it is known
    * @param count how many can be had; empty: as many as wanted
    */
   public record Bar(String size, Length length, Optional<Money> price, Optional<Integer> count) {}
@@ -99,7 +121,7 @@ public record Stock(
   /**
    * Offcuts that cost nothing any more.
    *
-   * @param size name of the bar
+   * @param size name of the bar, the timber, the pipe or the boards
    * @param length of one
    * @param count how many
    */

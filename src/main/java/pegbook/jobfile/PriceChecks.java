@@ -5,7 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 import pegbook.job.Stock;
 
-/** Prices of bars and timber against all others: a total takes one currency. */
+/**
+ * Prices of what is sold by the length against all others: a total takes one currency. What differs
+ * from most of the stock is told of there.
+ */
 final class PriceChecks {
   private PriceChecks() {}
 
@@ -16,14 +19,22 @@ final class PriceChecks {
     if (stock.isEmpty() || currency.isEmpty()) {
       return;
     }
-    look(stock.get(), StockKeys.BARS, currency.get(), report);
-    look(stock.get(), StockKeys.TIMBER, currency.get(), report);
+    for (Key<List<Stock.Bar>> key : StockKeys.SOLD_BY_LENGTH) {
+      look(stock.get(), key, currency.get(), report);
+    }
   }
 
   private static void look(Fields stock, Key<List<Stock.Bar>> key, String currency, Report report) {
+    Optional<String> most = StockKeys.currency(stock);
     List<Stock.Bar> bars = stock.find(key).orElse(List.of());
     for (int i = 0; i < bars.size(); i++) {
-      if (bars.get(i).price().filter(price -> !price.currency().equals(currency)).isPresent()) {
+      boolean isOther =
+          bars.get(i)
+              .price()
+              .filter(price -> !price.currency().equals(currency))
+              .filter(price -> Optional.of(price.currency()).equals(most))
+              .isPresent();
+      if (isOther) {
         report.complain(stock.item(key, i), Complaint.PRICE_CURRENCY, Map.of("currency", currency));
       }
     }

@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import pegbook.job.Prices;
+import pegbook.job.Prices.FittingPrice;
 import pegbook.job.Prices.Item;
 import pegbook.job.Prices.TubePrice;
 import pegbook.measure.Length;
@@ -52,6 +53,28 @@ final class PriceKeys {
                   fields -> new TubeWritten(fields.get(FootingKeys.INSIDE), fields.get(EACH))),
               1,
               50));
+
+  private record FittingWritten(String size, Optional<Written> bend, Optional<Written> coupling) {
+    List<Written> prices() {
+      return Stream.of(bend, coupling).flatMap(Optional::stream).toList();
+    }
+  }
+
+  static final Key<Written> BEND = Key.free("bend", AMOUNT);
+  static final Key<Written> COUPLING = Key.free("coupling", AMOUNT);
+  static final Key<List<FittingWritten>> FITTINGS =
+      Key.free(
+          "fittings",
+          new ListValue<>(
+              new SectionValue<>(
+                  List.of(StockKeys.CONDUIT_SIZE, BEND, COUPLING),
+                  fields ->
+                      new FittingWritten(
+                          fields.get(StockKeys.CONDUIT_SIZE),
+                          fields.find(BEND),
+                          fields.find(COUPLING))),
+              1,
+              20));
   private static final SortedMap<Item, Key<Written>> ITEMS = items();
 
   static final SectionValue<Prices> PRICES =
@@ -81,6 +104,7 @@ final class PriceKeys {
     List<Key<?>> all = new ArrayList<>(List.of(CURRENCY));
     all.addAll(ITEMS.values());
     all.add(TUBES);
+    all.add(FITTINGS);
     return List.copyOf(all);
   }
 
@@ -111,6 +135,14 @@ final class PriceKeys {
       Node node = fields.item(TUBES, tubes.size());
       fits &= isIn(currency, Optional.of(tube.each()), node, report);
       fits &= isNew(tubes, micrometres(tube.inside()), node, report);
+    }
+    List<String> sizes = new ArrayList<>();
+    for (FittingWritten fitting : fields.find(FITTINGS).orElse(List.of())) {
+      Node node = fields.item(FITTINGS, sizes.size());
+      for (Written price : fitting.prices()) {
+        fits &= isIn(currency, Optional.of(price), node, report);
+      }
+      fits &= isNew(sizes, fitting.size(), node, report);
     }
     return fits;
   }
@@ -152,6 +184,14 @@ final class PriceKeys {
         items,
         fields.find(TUBES).orElse(List.of()).stream()
             .map(tube -> new TubePrice(tube.inside(), tube.each().in(currency)))
+            .toList(),
+        fields.find(FITTINGS).orElse(List.of()).stream()
+            .map(
+                fitting ->
+                    new FittingPrice(
+                        fitting.size(),
+                        fitting.bend().map(price -> price.in(currency)),
+                        fitting.coupling().map(price -> price.in(currency))))
             .toList());
   }
 }

@@ -11,11 +11,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import pegbook.job.Stock;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
 import pegbook.measure.Pressure;
+import pegbook.published.ConduitSize;
 import pegbook.published.TimberSize;
 
 /** What pieces are cut from: lengths sold, what they cost, offcuts in the shed. */
@@ -23,38 +23,67 @@ final class StockKeys {
   private static final Pattern PRICE = Pattern.compile("(\\d{1,6}(?:\\.\\d{1,2})?) ([A-Z]{3})");
   private static final QuantityValue<Length> SOLD =
       Values.length("2 ft", "60 ft", "600 mm", "18 m");
-  private static final WholeNumber COUNT = new WholeNumber(1, 1000);
+  private static final WholeNumber COUNT = new WholeNumber(1, 1000, Complaint.STOCK_COUNT);
+  private static final int MOST = 60;
 
   static final Key<String> SIZE = Key.required("size", FootingKeys.BAR, "\"#4\"");
   static final Key<Length> LENGTH = Key.required("length", SOLD, "\"20 ft\"");
   static final Key<Money> PRICE_OF_ONE =
       Key.free("price", new CheckedText<>(Complaint.PRICE_OF_BAR, StockKeys::price));
   static final Key<Integer> LIMIT = Key.free("count", COUNT);
-  static final SectionValue<Stock.Bar> BAR =
-      new SectionValue<>(
-          List.of(SIZE, LENGTH, PRICE_OF_ONE, LIMIT),
-          fields ->
-              new Stock.Bar(
-                  fields.get(SIZE),
-                  fields.get(LENGTH),
-                  fields.find(PRICE_OF_ONE),
-                  fields.find(LIMIT)));
+  static final Key<List<Stock.Bar>> BARS = sold("bars", SIZE);
+  static final Key<List<Stock.Bar>> TIMBER =
+      sold("timber", Key.required("size", new ChoiceValue<>(timberSizes()), "\"2x8\""));
+  static final Key<String> CONDUIT_SIZE =
+      Key.required("size", new ChoiceValue<>(conduitSizes()), "\"PVC 1 in\"");
+  static final Key<List<Stock.Bar>> CONDUIT = sold("conduit", CONDUIT_SIZE);
+  static final Key<List<Stock.Bar>> BOARDS =
+      Key.free(
+          "boards",
+          new ListValue<>(
+              new SectionValue<>(
+                  List.of(LENGTH, PRICE_OF_ONE, LIMIT), fields -> bar(Stock.BOARDS, fields)),
+              1,
+              MOST));
+
+  /** What is sold by the length. */
+  static final List<Key<List<Stock.Bar>>> SOLD_BY_LENGTH = List.of(BARS, TIMBER, CONDUIT, BOARDS);
+
+  /** A list of what is sold of sizes. */
+  private static Key<List<Stock.Bar>> sold(String name, Key<String> size) {
+    return Key.free(
+        name,
+        new ListValue<>(
+            new SectionValue<>(
+                List.of(size, LENGTH, PRICE_OF_ONE, LIMIT),
+                fields -> bar(fields.get(size), fields)),
+            1,
+            MOST));
+  }
+
+  private static Stock.Bar bar(String size, Fields fields) {
+    return new Stock.Bar(size, fields.get(LENGTH), fields.find(PRICE_OF_ONE), fields.find(LIMIT));
+  }
+
+  static final Key<String> LEFT_SIZE =
+      Key.required("size", new ChoiceValue<>(allSizes()), "\"#4\"");
 
   static final Key<Length> LEFT_LENGTH =
       Key.required("length", Values.length("2 in", "60 ft", "50 mm", "18 m"), "\"7 ft\"");
   static final Key<Integer> LEFT_COUNT = Key.free("count", COUNT);
   static final SectionValue<Stock.Offcut> OFFCUT =
       new SectionValue<>(
-          List.of(SIZE, LEFT_LENGTH, LEFT_COUNT),
+          List.of(LEFT_SIZE, LEFT_LENGTH, LEFT_COUNT),
           fields ->
               new Stock.Offcut(
-                  fields.get(SIZE), fields.get(LEFT_LENGTH), fields.find(LEFT_COUNT).orElse(1)));
+                  fields.get(LEFT_SIZE),
+                  fields.get(LEFT_LENGTH),
+                  fields.find(LEFT_COUNT).orElse(1)));
 
   static final Key<Length> USUAL =
       Key.orElse("length", SOLD, "\"20 ft\"", "\"6 m\"", COMMON_PRACTICE);
-  static final Key<List<Stock.Bar>> BARS = Key.free("bars", new ListValue<>(BAR, 1, 60));
   static final Key<List<Stock.Offcut>> OFFCUTS =
-      Key.free("offcuts", new ListValue<>(OFFCUT, 1, 60));
+      Key.free("offcuts", new ListValue<>(OFFCUT, 1, MOST));
   static final Key<Length> KERF =
       Key.orElse(
           "kerf",
@@ -78,27 +107,10 @@ final class StockKeys {
           COMMON_PRACTICE);
   static final Key<Stock.Coating> COATING =
       Key.orElse("coating", ChoiceValue.of(Stock.Coating.class), "\"none\"", COMMON_PRACTICE);
-  static final Key<String> TIMBER_SIZE =
-      Key.required("size", new ChoiceValue<>(timberSizes()), "\"2x8\"");
-  static final Key<Length> TIMBER_LENGTH = Key.required("length", SOLD, "\"12 ft\"");
-  static final Key<List<Stock.Bar>> TIMBER =
-      Key.free(
-          "timber",
-          new ListValue<>(
-              new SectionValue<>(
-                  List.of(TIMBER_SIZE, TIMBER_LENGTH, PRICE_OF_ONE, LIMIT),
-                  fields ->
-                      new Stock.Bar(
-                          fields.get(TIMBER_SIZE),
-                          fields.get(TIMBER_LENGTH),
-                          fields.find(PRICE_OF_ONE),
-                          fields.find(LIMIT))),
-              1,
-              60));
   static final SectionValue<Stock> STOCK =
       new SectionValue<>(
-          List.of(USUAL, BARS, OFFCUTS, KERF, USEFUL, YIELD, COATING, TIMBER),
-          (fields, report) -> pricesFit(fields, BARS, report) && pricesFit(fields, TIMBER, report),
+          List.of(USUAL, BARS, OFFCUTS, KERF, USEFUL, YIELD, COATING, TIMBER, CONDUIT, BOARDS),
+          StockKeys::pricesFit,
           fields ->
               new Stock(
                   fields.get(USUAL),
@@ -108,13 +120,30 @@ final class StockKeys {
                   fields.get(USEFUL),
                   fields.get(YIELD),
                   fields.get(COATING),
-                  fields.find(TIMBER).orElse(List.of())));
+                  fields.find(TIMBER).orElse(List.of()),
+                  fields.find(CONDUIT).orElse(List.of()),
+                  fields.find(BOARDS).orElse(List.of())));
 
   private StockKeys() {}
 
   private static Map<String, String> timberSizes() {
     Map<String, String> sizes = new LinkedHashMap<>();
     TimberSize.all().forEach(size -> sizes.put(size.size(), size.size()));
+    return sizes;
+  }
+
+  private static Map<String, String> conduitSizes() {
+    Map<String, String> sizes = new LinkedHashMap<>();
+    ConduitSize.all().forEach(size -> sizes.put(size.size(), size.size()));
+    return sizes;
+  }
+
+  /** Whatever may lie in the shed. */
+  private static Map<String, String> allSizes() {
+    Map<String, String> sizes = new LinkedHashMap<>(FootingKeys.BAR.byWord());
+    sizes.putAll(timberSizes());
+    sizes.putAll(conduitSizes());
+    sizes.put(Stock.BOARDS, Stock.BOARDS);
     return sizes;
   }
 
@@ -125,15 +154,37 @@ final class StockKeys {
         : Optional.empty();
   }
 
+  /** The currency of most prices, the first of several: one slip is told once. */
+  static Optional<String> currency(Fields fields) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    SOLD_BY_LENGTH.stream()
+        .flatMap(list -> fields.find(list).orElse(List.of()).stream())
+        .flatMap(bar -> bar.price().stream())
+        .forEach(price -> counts.merge(price.currency(), 1, Integer::sum));
+    return counts.entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .map(most -> first(counts, most.getValue()));
+  }
+
+  private static String first(Map<String, Integer> counts, int most) {
+    return counts.keySet().stream()
+        .filter(currency -> counts.getOrDefault(currency, 0) == most)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static boolean pricesFit(Fields fields, Report report) {
+    boolean fits = true;
+    for (Key<List<Stock.Bar>> key : SOLD_BY_LENGTH) {
+      fits &= pricesFit(fields, key, report);
+    }
+    return fits;
+  }
+
   /** Prices are compared: in one currency, and for every length of a size or for none of them. */
   private static boolean pricesFit(Fields fields, Key<List<Stock.Bar>> key, Report report) {
     List<Stock.Bar> bars = fields.find(key).orElse(List.of());
-    Optional<String> currency =
-        Stream.of(BARS, TIMBER)
-            .flatMap(list -> fields.find(list).orElse(List.of()).stream())
-            .flatMap(bar -> bar.price().stream())
-            .map(Money::currency)
-            .findFirst();
+    Optional<String> currency = currency(fields);
     Map<String, Boolean> priced = new LinkedHashMap<>();
     Set<String> seen = new LinkedHashSet<>();
     boolean fits = true;

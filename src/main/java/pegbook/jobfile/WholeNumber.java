@@ -8,8 +8,14 @@ import java.util.Optional;
  *
  * @param least smallest
  * @param most largest
+ * @param complaint about anything else
  */
-record WholeNumber(int least, int most) implements Value<Integer> {
+record WholeNumber(int least, int most, Complaint complaint) implements Value<Integer> {
+  /** A number about which there is nothing to say but its range. */
+  WholeNumber(int least, int most) {
+    this(least, most, Complaint.TYPE);
+  }
+
   @Override
   public Optional<Integer> read(Node node, Report report) {
     if (node instanceof Node.Digits number) {
@@ -18,7 +24,7 @@ record WholeNumber(int least, int most) implements Value<Integer> {
         return Optional.of((int) value);
       }
     }
-    report.complain(node, Complaint.TYPE, Map.of("kind", called()));
+    report.complain(node, complaint, Map.of("kind", called()));
     return Optional.empty();
   }
 

@@ -141,13 +141,14 @@ public final class Packets {
             concretePlan.mix().batch(),
             concreteExposure.needed().waterCement());
     SteelPlan steelPlan = SteelPlanCalculator.calculate(job, holes, asDug.forSteel());
-    CutPlan cutPlan = CutPlanCalculator.calculate(job, pieces(steelPlan, floorFrame, levels));
     PowerLine powerLine =
         PowerLineCalculator.calculate(
             job,
             placement,
             new Diggings(dug, digSchedule.heaps()),
             safePegs.pegs().stream().map(SafePegs.Peg::peg).toList());
+    CutPlan cutPlan =
+        CutPlanCalculator.calculate(job, pieces(steelPlan, floorFrame, levels, powerLine));
     SafetyNotes safetyNotes = SafetyNotesCalculator.calculate(job, dug);
     StartConditions startConditions = StartConditionsCalculator.calculate(job, holes);
     WorkEstimate workEstimate =
@@ -216,9 +217,11 @@ public final class Packets {
         buyingList);
   }
 
-  /** Bars, then the frame's timber, then its posts. */
-  private static List<CutPiece> pieces(SteelPlan steel, FloorFrame frame, Levels levels) {
-    return Stream.of(steel.pieces(), frame.pieces(), levels.postPieces(frame.postSize()))
+  /** Bars, then the frame's timber and boards, then its posts, then pipe. */
+  private static List<CutPiece> pieces(
+      SteelPlan steel, FloorFrame frame, Levels levels, PowerLine line) {
+    return Stream.of(
+            steel.pieces(), frame.pieces(), levels.postPieces(frame.postSize()), line.pieces())
         .flatMap(List::stream)
         .toList();
   }

@@ -3,6 +3,7 @@ package pegbook.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -12,10 +13,11 @@ import pegbook.calc.cutplan.CutPlan.Order;
 import pegbook.calc.cutplan.CutPlan.Run;
 import pegbook.calc.cutplan.CutPlan.SizePlan;
 import pegbook.figures.CutPiece;
+import pegbook.figures.MarkRuns;
+import pegbook.figures.StockKind;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
 import pegbook.packet.Packet;
-import pegbook.published.TimberSize;
 import pegbook.sheet.drafting.DrawingScale;
 import pegbook.sheet.drafting.Extent;
 import pegbook.sheet.drawing.Drawing;
@@ -50,12 +52,24 @@ public record CutPlanSheet(
    *
    * @param heading its name
    * @param proof how near to the least it is
-   * @param pieces which piece goes where
-   * @param first the first kind of bar, kept with the heading
+   * @param pieces which piece goes where, in sentences; empty where they stand in a grid
+   * @param grid which piece goes where, row by row
+   * @param plain boards from which one piece is cut, without a picture
+   * @param first the first kind of bar that is drawn, kept with the heading; none where plain ones
+   *     stand there
    * @param bars the others
    */
   public record Size(
-      String heading, String proof, String pieces, List<Bar> first, List<Bar> bars) {}
+      String heading,
+      String proof,
+      String pieces,
+      List<List<String>> grid,
+      List<Plain> plain,
+      List<Bar> first,
+      List<Bar> bars) {}
+
+  /** Boards of one length from which one piece each is cut: a box to tick for each kind. */
+  public record Plain(String lead, List<List<String>> cuts) {}
 
   /** Bars cut alike. */
   public record Bar(String what, String cuts, Drawing picture) {}
@@ -82,6 +96,12 @@ public record CutPlanSheet(
 
   /** Puts the plan into words and pictures. */
   private static final class Maker {
+    /** So many kinds of boards are no longer drawn one by one. */
+    private static final int MANY = 4;
+
+    /** Short texts side by side. */
+    private static final int ACROSS = 4;
+
     private final CutPlan plan;
     private final Writing writing;
     private final Formats formats;
@@ -167,29 +187,108 @@ public record CutPlanSheet(
     }
 
     private Size size(SizePlan size) {
+      List<Plain> plain = plain(size);
       List<Bar> bars = new ArrayList<>();
-      for (CutBar bar : size.bars()) {
-        bars.add(bar(bar, "cut-" + plan.sizes().indexOf(size) + "-" + (bars.size() + 1)));
+      for (int i = 0; i < size.bars().size(); i++) {
+        if (plain.isEmpty() || !isPlain(size.bars().get(i))) {
+          String id = "cut-" + plan.sizes().indexOf(size) + "-" + (i + 1);
+          bars.add(bar(size.bars().get(i), id));
+        }
       }
+      int first = plain.isEmpty() ? 1 : 0;
+      List<String> pieces = size.pieces().stream().map(this::piece).toList();
+      boolean inGrid = StockKind.of(size.size()) == StockKind.BOARD && pieces.size() > 2 * ACROSS;
       return new Size(
-          size.size(),
+          heading(size.size()),
           proof(size),
-          size.pieces().stream()
-              .map(
-                  piece ->
-                      say(
-                          piece.marks().isEmpty() ? "piece-unmarked" : "piece",
-                          words(
-                              "name", piece.name(),
-                              "count", formats.count(piece.count()),
-                              "length", formats.length(piece.length()),
-                              "marks", formats.names(piece.marks()))))
-              .collect(Collectors.joining(" ")),
-          bars.subList(0, 1),
-          bars.subList(1, bars.size()));
+          inGrid ? "" : String.join(" ", pieces),
+          inGrid ? grid(pieces) : List.of(),
+          plain,
+          bars.subList(0, first),
+          bars.subList(first, bars.size()));
     }
 
+    /** A picture of one piece says no more than its words; a floor may have dozens of them. */
+    private List<Plain> plain(SizePlan size) {
+      Map<Length, List<String>> byLength = new LinkedHashMap<>();
+      for (int i = 0; i < size.bars().size(); i++) {
+        CutBar bar = size.bars().get(i);
+        if (StockKind.of(size.size()) == StockKind.BOARD && isPlain(bar)) {
+          byLength
+              .computeIfAbsent(bar.length(), any -> new ArrayList<>())
+              .add(
+                  say(
+                      bar.isKept() ? "plain-cut-keep" : "plain-cut",
+                      words(
+                          "number", formats.count(i + 1),
+                          "count", formats.count(bar.times()),
+                          "name", bar.runs().get(0).piece().name(),
+                          "length", formats.length(bar.runs().get(0).piece().length()),
+                          "left", formats.length(bar.left()))));
+        }
+      }
+      if (byLength.values().stream().mapToInt(List::size).sum() < MANY) {
+        return List.of();
+      }
+      List<Plain> plain = new ArrayList<>();
+      byLength.forEach(
+          (length, cuts) ->
+              plain.add(
+                  new Plain(say("plain", Map.of("length", formats.length(length))), grid(cuts))));
+      return plain;
+    }
+
+    /** Side by side, the last row filled up with empty cells. */
+    private static List<List<String>> grid(List<String> cells) {
+      List<List<String>> rows = new ArrayList<>();
+      for (int i = 0; i < cells.size(); i += ACROSS) {
+        List<String> row = new ArrayList<>(cells.subList(i, Math.min(cells.size(), i + ACROSS)));
+        while (row.size() < ACROSS) {
+          row.add("");
+        }
+        rows.add(row);
+      }
+      return rows;
+    }
+
+    private static boolean isPlain(CutBar bar) {
+      return !bar.isFromShed() && bar.runs().size() == 1 && bar.runs().get(0).count() == 1;
+    }
+
+    private static String word(StockKind kind) {
+      return kind.name().toLowerCase(Locale.ROOT);
+    }
+
+    private String heading(String size) {
+      return say("heading." + word(StockKind.of(size)), Map.of("size", size));
+    }
+
+    private String piece(CutPiece piece) {
+      boolean board = StockKind.of(piece.size()) == StockKind.BOARD;
+      return say(
+          piece.marks().isEmpty() ? "piece-unmarked" : board ? "piece-board" : "piece",
+          words(
+              "name", piece.name(),
+              "count", formats.count(piece.count()),
+              "length", formats.length(piece.length()),
+              "marks", board ? MarkRuns.brief(piece.marks()) : formats.names(piece.marks())));
+    }
+
+    /** How good the plan is, and which lengths were taken as the job lists none. */
     private String proof(SizePlan size) {
+      String proved = proved(size);
+      return size.usual().isEmpty()
+          ? proved
+          : say(
+                  "unlisted",
+                  Map.of(
+                      "lengths",
+                      formats.names(size.usual().stream().map(formats::length).toList())))
+              + " "
+              + proved;
+    }
+
+    private String proved(SizePlan size) {
       boolean priced = size.orders().stream().anyMatch(order -> order.each().isPresent());
       String of = priced ? "cost" : "length";
       if (size.proof().isBest()) {
@@ -215,8 +314,7 @@ public record CutPlanSheet(
     }
 
     private static String kind(CutBar bar) {
-      boolean timber = TimberSize.find(bar.runs().get(0).piece().size()).isPresent();
-      return bar.isFromShed() ? "shed" : timber ? "timber" : "bar";
+      return bar.isFromShed() ? "shed" : word(StockKind.of(bar.runs().get(0).piece().size()));
     }
 
     private String run(Run run) {

@@ -3,14 +3,22 @@ package pegbook.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import pegbook.calc.cutplan.CutPlan.Order;
+import pegbook.calc.floorframe.FloorFrame.BoardPlan;
 import pegbook.calc.floorframe.FloorFrame.Built;
+import pegbook.figures.CutPiece;
 import pegbook.figures.MarkKind;
 import pegbook.figures.Need;
 import pegbook.figures.PlacedMark;
+import pegbook.geometry.Compass;
 import pegbook.geometry.Point;
 import pegbook.job.Floor;
 import pegbook.job.Frame;
+import pegbook.job.Stock;
+import pegbook.measure.Angle;
 import pegbook.packet.Packet;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.plan.FramePicture;
@@ -31,7 +39,7 @@ import pegbook.sheet.plan.PlanPicture;
  * @param bays beam by beam
  * @param posts alike posts in one row
  * @param connectors what holds it together, by count
- * @param boards the boards in a sentence
+ * @param boards the boards in sentences
  * @param notes how to read the figures
  */
 public record FloorFrameSheet(
@@ -47,7 +55,7 @@ public record FloorFrameSheet(
     List<BeamRow> bays,
     List<PostLine> posts,
     List<String> connectors,
-    String boards,
+    List<String> boards,
     List<String> notes)
     implements Sheet {
   private static final double MOST_HEIGHT_MM = 140;
@@ -186,10 +194,7 @@ public record FloorFrameSheet(
     }
 
     private List<String> connectors() {
-      return packet.floorFrame().needs().stream()
-          .filter(need -> !need.id().equals("floor-boards"))
-          .map(this::connector)
-          .toList();
+      return packet.floorFrame().needs().stream().map(this::connector).toList();
     }
 
     private String connector(Need need) {
@@ -208,19 +213,69 @@ public record FloorFrameSheet(
       return words;
     }
 
-    private String boards() {
+    private List<String> boards() {
       Frame.Boards boards = frame().boards();
-      return say(
-          boards.diagonal() ? "boards.diagonal" : "boards.square",
-          words(
-              "rows", formats().count(built.boards().rows()),
-              "width", formats().size(boards.width()),
-              "gap", formats().size(boards.gap()),
-              "stock", formats().count(built.boards().stock()),
-              "sold", formats().length(built.boards().sold()),
-              "waste", formats().number(built.boards().waste().percent(), 0),
-              "other", formats().count(built.boards().otherStock()),
-              "otherWaste", formats().number(built.boards().otherWaste().percent(), 0)));
+      BoardPlan plan = built.boards();
+      String laid = boards.diagonal() ? "diagonal" : "square";
+      List<String> said = new ArrayList<>();
+      said.add(
+          say(
+              "boards." + laid,
+              words(
+                  "rows", formats().count(plan.rows()),
+                  "width", formats().size(boards.width()),
+                  "gap", formats().size(boards.gap()),
+                  "edge", writing.texts().say("compass." + edge(plan.first())),
+                  "pieces", formats().count(count(plan)))));
+      if (plan.joints() > 0) {
+        said.add(
+            say(
+                plan.aligned() == 0 ? "boards.joints" : "boards.joints-aligned",
+                words(
+                    "joints", formats().count(plan.joints()),
+                    "aligned", formats().count(plan.aligned()))));
+      }
+      said.add(bought(plan));
+      double other = plan.other().percent();
+      said.add(
+          say(
+              boards.diagonal() ? "boards.were-square" : "boards.were-diagonal",
+              words(
+                  "other",
+                  say(
+                      other < 0 ? "boards.fewer" : "boards.more",
+                      words("part", formats().number(Math.abs(other), 0))))));
+      return said;
+    }
+
+    private static int count(BoardPlan plan) {
+      return plan.pieces().stream().mapToInt(CutPiece::count).sum();
+    }
+
+    private static String edge(Point towards) {
+      Angle azimuth = Point.ORIGIN.azimuthTo(towards);
+      return Compass.of(azimuth).name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** What the cut plan orders, and what of it is cut off: neither laid nor kept. */
+    private String bought(BoardPlan plan) {
+      List<Order> orders = packet.cutPlan().orders(Stock.BOARDS);
+      String list =
+          orders.stream()
+              .map(
+                  order ->
+                      say(
+                          "boards.order",
+                          words(
+                              "count", formats().count(order.bars()),
+                              "length", formats().length(order.length()))))
+              .collect(Collectors.joining(", "));
+      double bought =
+          orders.stream().mapToDouble(order -> order.bars() * order.length().metres()).sum();
+      double waste = bought > 0 ? Math.max(0, 1 - plan.laid().metres() / bought) : 0;
+      return orders.isEmpty()
+          ? say("boards.none")
+          : say("boards.bought", words("list", list, "waste", formats().number(100 * waste, 0)));
     }
 
     private List<String> notes() {

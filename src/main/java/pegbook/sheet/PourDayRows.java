@@ -10,7 +10,6 @@ import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.calc.pourday.PourDay.After;
 import pegbook.calc.pourday.PourDay.Batching;
 import pegbook.calc.steelplan.SteelPlan.Cage;
-import pegbook.figures.Finding;
 import pegbook.figures.Hole;
 import pegbook.figures.Task;
 import pegbook.job.Anchors;
@@ -33,7 +32,6 @@ import pegbook.sheet.PourDaySheet.Row;
 record PourDayRows(Packet packet, Writing writing, WorkDay day) {
   private static final String TOO_LONG = "pour-too-long";
   private static final String LONGER_THAN_DAY = "pour-longer-than-day";
-  private static final String MAY_RUN_LONG = "pour-may-run-long";
 
   private String say(String key) {
     return say(key, Map.of());
@@ -190,7 +188,8 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
     Map<List<String>, List<String>> alike = new LinkedHashMap<>();
     for (String mark : day.poured()) {
       Lift lift = lift(mark);
-      List<String> same = List.of(amount(lift), minutes(lift), verdict(mark), lift.kind().name());
+      List<String> same =
+          List.of(amount(lift), minutes(lift), verdict(mark, lift), lift.kind().name());
       alike.computeIfAbsent(same, key -> new ArrayList<>()).add(mark);
     }
     return alike.values().stream().map(this::pace).toList();
@@ -216,7 +215,7 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
                             "batches", formats().count(each.half()),
                             "minutes", formats().number(window / 2, 0))))
             .orElse(""),
-        verdict(mark));
+        verdict(mark, lift));
   }
 
   /** Words with the time that the concrete allows. */
@@ -251,17 +250,16 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
         + formats().number(lift.pour().most().minutes(), 0);
   }
 
-  /** What the concrete plan found about the time of a hole's pour. */
-  private String verdict(String mark) {
-    List<String> found =
-        packet.findings().stream()
-            .filter(finding -> finding.subjects().contains(mark))
-            .map(Finding::id)
-            .toList();
-    if (found.contains(TOO_LONG) || found.contains(LONGER_THAN_DAY)) {
+  /** Whether the pour fits into the time of the concrete and into a day. */
+  private String verdict(String mark, Lift lift) {
+    if (packet.dayPlan().longPours().contains(mark)) {
       return say("verdict.stop");
     }
-    return found.contains(MAY_RUN_LONG) ? say("verdict.tight") : say("verdict.fits");
+    return switch (packet.concretePlan().pace().fit(lift.pour())) {
+      case TOO_LONG -> say("verdict.stop");
+      case MAY_RUN_LONG -> say("verdict.tight");
+      case FITS -> say("verdict.fits");
+    };
   }
 
   List<Tick> after() {

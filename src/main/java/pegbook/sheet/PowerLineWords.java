@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import pegbook.calc.powerline.PowerLine.Leg;
 import pegbook.calc.powerline.PowerLine.Line;
 import pegbook.calc.powerline.PowerLine.Pipe;
+import pegbook.calc.powerline.PowerLine.PipeRun;
 import pegbook.calc.powerline.PowerLine.Stretch;
 import pegbook.calc.powerline.PowerLine.Trench;
 import pegbook.figures.Task;
@@ -114,13 +115,43 @@ record PowerLineWords(Packet packet, Writing writing) {
   }
 
   private List<String> lengths() {
-    return List.of(
-        say("length.trench", Map.of("length", formats().distance(line().route().length()))),
+    List<String> lengths = new ArrayList<>();
+    lengths.add(
+        say("length.trench", Map.of("length", formats().distance(line().route().length()))));
+    lengths.add(
         say(
             "length.one-way",
             Map.of(
                 "length", formats().distance(line().route().oneWay()),
                 "slack", formats().length(power().wiring().slack()))));
+    line().pipes().forEach(run -> lengths.add(say("length.pipe", pipe(run))));
+    if (!line().pipes().isEmpty()) {
+      PipeRun run = line().pipes().get(0);
+      String lays =
+          formats()
+              .names(
+                  line().pipes().stream()
+                      .map(each -> formats().length(each.lay()))
+                      .distinct()
+                      .toList());
+      lengths.add(say("length.lay", Map.of("lay", lays)));
+      lengths.add(
+          say(
+              "length.riser",
+              Map.of(
+                  "ends", formats().names(run.ends()),
+                  "riser", formats().length(run.riser()),
+                  "over", formats().length(run.over()))));
+    }
+    return lengths;
+  }
+
+  private Map<String, String> pipe(PipeRun run) {
+    return Map.of(
+        "size", run.size(),
+        "pieces", formats().count(run.count()),
+        "bends", formats().count(run.bends()),
+        "couplings", formats().count(run.couplings()));
   }
 
   private TrenchSection.Sizes sizes() {

@@ -13,14 +13,12 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import pegbook.calc.cutplan.CutPlan;
 import pegbook.calc.cutplan.CutPlanCalculator;
-import pegbook.calc.depthtargets.DepthTargetsCalculator;
-import pegbook.calc.placement.PlacementCalculator;
-import pegbook.calc.steelplan.SteelPlanCalculator;
 import pegbook.figures.CutPiece;
-import pegbook.figures.Hole;
 import pegbook.job.Job;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
+import pegbook.packet.Packet;
+import pegbook.packet.Packets;
 import pegbook.testing.JobMaker;
 
 /**
@@ -96,13 +94,15 @@ public final class CutPlanBench {
     return cases;
   }
 
-  /** Only what the cut plan rests on is worked. */
+  /** Bars, timber, boards and pipe, as the packet has them. */
   private static Case of(String name, byte[] text) {
     if (JobFileReader.read(name, text) instanceof JobFile.Read read) {
-      Job job = read.job();
-      List<Hole> holes =
-          DepthTargetsCalculator.calculate(job, PlacementCalculator.calculate(job)).holes();
-      return new Case(name, job, SteelPlanCalculator.calculate(job, holes, holes).pieces());
+      Packet packet = Packets.calculate(read.job(), "");
+      List<CutPiece> pieces = new ArrayList<>(packet.steelPlan().pieces());
+      pieces.addAll(packet.floorFrame().pieces());
+      pieces.addAll(packet.levels().postPieces(packet.floorFrame().postSize()));
+      pieces.addAll(packet.powerLine().pieces());
+      return new Case(name, read.job(), pieces);
     }
     throw new IllegalArgumentException(name + " is refused");
   }

@@ -7,14 +7,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pegbook.calc.buyinglist.BuyingList.Line;
 import pegbook.calc.buyinglist.BuyingList.Supplier;
+import pegbook.calc.cutplan.CutPlan.CutBar;
+import pegbook.calc.cutplan.CutPlan.SizePlan;
+import pegbook.figures.Argument;
 import pegbook.figures.Need;
 import pegbook.figures.Task;
+import pegbook.job.Stock;
+import pegbook.measure.Length;
 import pegbook.packet.Packet;
 import pegbook.testing.PrintedJob;
 import pegbook.testing.PrintedTable;
@@ -83,6 +89,57 @@ class BuyingListSheetTest {
             .map(row -> new Purchase(row.what(), row.order()))
             .toList();
     assertThat(listed).containsAll(printed);
+  }
+
+  /**
+   * Bars, timber, boards and pipe: every piece that a sheet asks for is cut once, and what it is
+   * cut from is either in the shed or one line of the list, with the cut plan's number.
+   */
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void everyPieceIsCutOnceFromWhatIsBought(TrialPacket trial) {
+    Packet packet = trial.packet();
+    Map<String, Integer> wanted = new TreeMap<>();
+    Stream.of(
+            packet.steelPlan().pieces(),
+            packet.floorFrame().pieces(),
+            packet.levels().postPieces(packet.floorFrame().postSize()),
+            packet.powerLine().pieces())
+        .flatMap(List::stream)
+        .forEach(piece -> wanted.merge(piece.toString(), piece.count(), Integer::sum));
+    Map<String, Integer> cut = new TreeMap<>();
+    Map<String, Double> ordered = new TreeMap<>();
+    for (SizePlan size : packet.cutPlan().sizes()) {
+      size.tooLong().forEach(piece -> cut.merge(piece.toString(), piece.count(), Integer::sum));
+      for (CutBar bar : size.bars()) {
+        bar.runs()
+            .forEach(
+                run -> cut.merge(run.piece().toString(), bar.times() * run.count(), Integer::sum));
+        if (!bar.isFromShed()) {
+          ordered.merge(stock(size.size(), bar.length()), (double) bar.times(), Double::sum);
+        }
+      }
+    }
+    assertThat(cut).isEqualTo(wanted);
+    Map<String, Double> listed = new TreeMap<>();
+    packet.buyingList().lines().stream()
+        .map(Line::need)
+        .filter(need -> CUT.contains(need.id()))
+        .forEach(need -> listed.put(stock(need), need.order()));
+    assertThat(listed).isEqualTo(ordered);
+  }
+
+  private static final List<String> CUT = List.of("bars", "timber", "floor-boards", "conduit");
+
+  private static String stock(String size, Length length) {
+    return size + " " + Math.round(length.millimetres() * 10);
+  }
+
+  private static String stock(Need need) {
+    String size =
+        need.arguments().get("size") instanceof Argument.Words words ? words.words() : Stock.BOARDS;
+    Argument.Measured length = (Argument.Measured) need.arguments().get("stock");
+    return stock(size, (Length) length.quantity());
   }
 
   /** Read back from the paper: bags, sums and the day of the first pour. */

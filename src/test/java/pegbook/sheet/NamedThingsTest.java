@@ -38,7 +38,7 @@ class NamedThingsTest {
           entry("cement", Set.of("cement-bags")),
           entry("sand", Set.of("mix-sand", "power-sand")),
           entry("stone", Set.of("mix-stone")),
-          entry("pipe", Set.of("power-conduit", "power-metal-conduit")),
+          entry("pipe", Set.of("conduit")),
           entry("bends", Set.of("power-bends")),
           entry("cable", Set.of("power-cable")),
           entry("wire", Set.of("power-wire", "power-cable")),

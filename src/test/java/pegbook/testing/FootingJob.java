@@ -25,6 +25,7 @@ public final class FootingJob {
   public String floor = "{ \"live\": \"40 psf\", \"dead\": \"10 psf\" }";
   public String features = "[]";
   public String design = "{}";
+  public String stock = "";
 
   /** A rectangle with a grid of supports. */
   public static String rectangle(String length, String width, int columns, int rows) {
@@ -39,10 +40,12 @@ public final class FootingJob {
     return """
     { "title": "Trial", "units": "%s", "ground": { %s }, "site": { "features": %s },
       "layout": { "outline": %s, "centreToFirstMark": "%s", "supportInset": "%s" },
-      "supports": %s, "piers": %s, "floor": %s, "design": %s }
+      "supports": %s, "piers": %s, "floor": %s, "design": %s,
+      "stock": { %s } }
     """
         .formatted(
-            units, ground, features, outline, azimuth, inset, supports, piers, floor, design);
+            units, ground, features, outline, azimuth, inset, supports, piers, floor, design,
+            stock);
   }
 
   /**

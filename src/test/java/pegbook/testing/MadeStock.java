@@ -42,12 +42,30 @@ final class MadeStock {
       stock.put("yield", imperial ? "80000 psi" : "420 MPa");
       stock.put("coating", number % 2 == 0 ? "epoxy" : "zinc");
     }
+    if (number % 3 == 2 || number % 4 == 1) {
+      pipesAndBoards(stock);
+    }
     ArrayNode offcuts = stock.putArray("offcuts");
+    if (number % 4 == 1) {
+      offcuts.addObject().put("size", "boards").put("length", imperial ? "5 ft" : "1.5 m");
+    }
     offcuts
         .addObject()
         .put("size", sizes.get(0))
         .put("length", imperial ? "7 ft 3 5/16 in" : "2.3 m")
         .put("count", 1 + number % 3);
+  }
+
+  /** Pipe and boards, in two lengths, one of them short or dear. */
+  private void pipesAndBoards(ObjectNode stock) {
+    ArrayNode conduit = stock.putArray("conduit");
+    for (String size : imperial ? List.of("PVC 1/2 in", "PVC 1 in") : List.of("duct 50 mm")) {
+      bar(conduit.addObject(), size, imperial ? "20 ft" : "6 m", number % 2 == 0 ? "14.20" : "");
+      bar(conduit.addObject(), size, imperial ? "10 ft" : "3 m", number % 2 == 0 ? "5.80" : "");
+    }
+    ArrayNode boards = stock.putArray("boards");
+    boards.addObject().put("length", imperial ? "8 ft" : "2.4 m");
+    boards.addObject().put("length", imperial ? "10 ft" : "3 m").put("count", 4 + number % 7);
   }
 
   private void bar(ObjectNode bar, String size, String length, String price) {

@@ -40,6 +40,18 @@ final class BuyingListFormulas {
 
   private static final double PVC_KILOGRAMS = 1400;
 
+  /**
+   * Conductors: copper 8890 kg/m³, the density that standard resistances rest on, aluminium 2700
+   * kg/m³, insulation and what fills a cable 1400 kg/m³; pounds to the foot for each square inch.
+   */
+  private static final double COPPER_POUNDS = 3.854;
+
+  private static final double ALUMINIUM_POUNDS = 1.17;
+  private static final double INSULATION_POUNDS = 0.607;
+  private static final double COPPER_KILOGRAMS = 8890;
+  private static final double ALUMINIUM_KILOGRAMS = 2700;
+  private static final double INSULATION_KILOGRAMS = 1400;
+
   /** Treated timber as yards bring it, wet: common practice. */
   private static final double FRAME_POUNDS = 45;
 
@@ -121,6 +133,30 @@ final class BuyingListFormulas {
                 * (x[2] * x[2] - x[3] * x[3])
                 / 4
                 * (imperial ? pounds : kilograms / 1e6));
+  }
+
+  /** Mass of wire or cable: length, area of its metal, area of all of it. */
+  Formula wire(boolean aluminium) {
+    double metal =
+        imperial
+            ? aluminium ? ALUMINIUM_POUNDS : COPPER_POUNDS
+            : aluminium ? ALUMINIUM_KILOGRAMS : COPPER_KILOGRAMS;
+    double rest = imperial ? INSULATION_POUNDS : INSULATION_KILOGRAMS;
+    String rates = imperial ? aluminium ? "1.17" : "3.854" : aluminium ? "2700" : "8890";
+    Unit area = imperial ? Unit.SQUARE_INCH : Unit.SQUARE_MILLIMETRE;
+    return new Formula(
+        aluminium ? "buying-list.aluminium-wire-mass" : "buying-list.wire-mass",
+        imperial
+            ? "m = L · (A · " + rates + " + (W − A) · 0.607)"
+            : "m = L · (A · " + rates + " + (W − A) · 1400) / 10⁶",
+        List.of(
+            new Symbol("L", "wire-ordered", imperial ? Unit.FOOT : Unit.METRE),
+            new Symbol("A", "wire-metal", area),
+            new Symbol("W", "wire-whole", area)),
+        mass,
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] * (x[1] * metal + (x[2] - x[1]) * rest) / (imperial ? 1 : 1e6));
   }
 
   /** Mass of gravel in bags: how many, volume of one. */

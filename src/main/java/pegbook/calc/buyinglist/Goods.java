@@ -9,6 +9,7 @@ import pegbook.figures.Task;
 import pegbook.job.Job;
 import pegbook.job.Prices;
 import pegbook.job.Prices.Item;
+import pegbook.job.Stock;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
 
@@ -47,17 +48,15 @@ enum Goods {
   SIDE_SPACERS(Supplier.STEEL_YARD, Task.Kind.STEEL, Item.SIDE_SPACER),
   BAR_CAPS(Supplier.STEEL_YARD, Task.Kind.STEEL, Item.BAR_CAP),
   BOLT_CAPS(Supplier.STEEL_YARD, Task.Kind.POUR, Item.BAR_CAP),
-  POWER_CONDUIT(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
-  POWER_METAL_CONDUIT(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
-  POWER_DATA_CONDUIT(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
+  CONDUIT(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
   POWER_BENDS(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
   POWER_COUPLINGS(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
-  POWER_WIRE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
-  POWER_EARTH_WIRE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
-  POWER_CABLE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
-  POWER_DATA_CABLE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
-  POWER_WARNING_TAPE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE),
-  POWER_SAND(Supplier.BUILDING_YARD, Task.Kind.LAY_PIPE),
+  POWER_WIRE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE, Item.WIRE),
+  POWER_EARTH_WIRE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE, Item.GROUND_WIRE),
+  POWER_CABLE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE, Item.CABLE),
+  POWER_DATA_CABLE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE, Item.DATA_CABLE),
+  POWER_WARNING_TAPE(Supplier.ELECTRICAL_SHOP, Task.Kind.LAY_PIPE, Item.WARNING_TAPE),
+  POWER_SAND(Supplier.BUILDING_YARD, Task.Kind.LAY_PIPE, Item.BEDDING_SAND),
   MARKING_PAINT(Supplier.HARDWARE_SHOP, Task.Kind.MARK_OUT, Item.PAINT),
   SAFE_PEGS(Supplier.HARDWARE_SHOP, Task.Kind.SET_PEGS, Item.PEG),
   PEG_NAILS(Supplier.HARDWARE_SHOP, Task.Kind.SET_PEGS, Item.NAIL),
@@ -118,12 +117,20 @@ enum Goods {
     return switch (this) {
       case FORM_TUBE ->
           length(need, "inside").flatMap(inside -> prices.flatMap(known -> known.ofTube(inside)));
-      case BARS, TIMBER ->
+      case POWER_BENDS -> fittings(need, prices).flatMap(Prices.FittingPrice::bend);
+      case POWER_COUPLINGS -> fittings(need, prices).flatMap(Prices.FittingPrice::coupling);
+      case FLOOR_BOARDS ->
+          length(need, "stock").flatMap(sold -> job.stock().price(Stock.BOARDS, sold));
+      case BARS, TIMBER, CONDUIT ->
           words(need, "size")
               .flatMap(
                   size -> length(need, "stock").flatMap(sold -> job.stock().price(size, sold)));
       default -> item.flatMap(thing -> prices.flatMap(known -> known.of(thing)));
     };
+  }
+
+  private static Optional<Prices.FittingPrice> fittings(Need need, Optional<Prices> prices) {
+    return words(need, "size").flatMap(size -> prices.flatMap(known -> known.fittings(size)));
   }
 
   /** A length among a need's words. */

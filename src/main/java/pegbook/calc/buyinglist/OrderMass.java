@@ -5,6 +5,7 @@ import pegbook.figures.Argument;
 import pegbook.figures.Formula;
 import pegbook.figures.Need;
 import pegbook.figures.Working;
+import pegbook.measure.Area;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
@@ -13,6 +14,7 @@ import pegbook.measure.UnitSystem;
 import pegbook.measure.Volume;
 import pegbook.published.Bar;
 import pegbook.published.Bars;
+import pegbook.published.ConduitSize;
 import pegbook.published.TimberSize;
 
 /**
@@ -66,8 +68,8 @@ record OrderMass(Working working, Optional<Mass> piece) {
               new OrderMass(
                   Working.of(formulas.sand(), line, new Volume(need.unit().toSi(need.order()))),
                   Optional.empty()));
-      case POWER_CONDUIT, POWER_DATA_CONDUIT -> pipes(need, line, formulas.pipes(false));
-      case POWER_METAL_CONDUIT -> pipes(need, line, formulas.pipes(true));
+      case CONDUIT -> pipes(need, line, formulas);
+      case POWER_WIRE, POWER_EARTH_WIRE, POWER_CABLE -> wires(need, line, formulas);
       case TIMBER -> {
         Optional<Length> stock = Goods.length(need, "stock");
         yield Goods.words(need, "size")
@@ -122,25 +124,40 @@ record OrderMass(Working working, Optional<Mass> piece) {
         pieces(need, Working.of(formula, line, count, along.get(), wide.get(), thick.get())));
   }
 
-  private static Optional<OrderMass> pipes(Need need, String line, Formula formula) {
-    return Goods.length(need, "stock")
+  private static Optional<OrderMass> pipes(Need need, String line, BuyingListFormulas formulas) {
+    Count count = new Count(need.order());
+    return Goods.words(need, "size")
+        .flatMap(ConduitSize::find)
         .flatMap(
-            stock ->
-                Goods.length(need, "outside")
-                    .flatMap(
-                        outside ->
-                            Goods.length(need, "inside")
-                                .map(
-                                    inside ->
-                                        pieces(
-                                            need,
-                                            Working.of(
-                                                formula,
-                                                line,
-                                                new Count(need.order()),
-                                                stock,
-                                                outside,
-                                                inside)))));
+            size ->
+                Goods.length(need, "stock")
+                    .map(
+                        stock ->
+                            pieces(
+                                need,
+                                Working.of(
+                                    formulas.pipes(size.isMetal()),
+                                    line,
+                                    count,
+                                    stock,
+                                    size.outside(),
+                                    size.inside()))));
+  }
+
+  /** Off a roll by the length, so no piece of it is heavy. */
+  private static Optional<OrderMass> wires(Need need, String line, BuyingListFormulas formulas) {
+    boolean aluminium =
+        Argument.entry("power-line.metal.aluminium").equals(need.arguments().get("metal"));
+    Length length = new Length(need.unit().toSi(need.order()));
+    return quantity(need, "conducting", Area.class)
+        .flatMap(
+            metal ->
+                quantity(need, "whole", Area.class)
+                    .map(
+                        whole ->
+                            new OrderMass(
+                                Working.of(formulas.wire(aluminium), line, length, metal, whole),
+                                Optional.empty())));
   }
 
   private static OrderMass pieces(Need need, Working working) {

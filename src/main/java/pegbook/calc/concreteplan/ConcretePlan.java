@@ -160,7 +160,31 @@ public record ConcretePlan(
    * @param most all going badly
    * @param window what the concrete allows from first batch to last in a hole
    */
-  public record Pace(Duration least, Duration most, Duration window) {}
+  public record Pace(Duration least, Duration most, Duration window) {
+    /** The window and the rates are rules of thumb; a minute over is not a finding. */
+    private static final double TOLERANCE = 0.05;
+
+    /** Whether a pour ends before the window does. */
+    public Fit fit(Span pour) {
+      if (isOver(pour.least())) {
+        return Fit.TOO_LONG;
+      }
+      return isOver(pour.most()) ? Fit.MAY_RUN_LONG : Fit.FITS;
+    }
+
+    private boolean isOver(Duration time) {
+      return time.minutes() > window.minutes() * (1 + TOLERANCE);
+    }
+  }
+
+  /** How a pour fits into the time that its concrete allows. */
+  public enum Fit {
+    FITS,
+    /** Only where all goes well. */
+    MAY_RUN_LONG,
+    /** Not even where all goes well. */
+    TOO_LONG
+  }
 
   /** Mixing water of a bag. */
   public record WaterRange(Volume least, Volume most) {}

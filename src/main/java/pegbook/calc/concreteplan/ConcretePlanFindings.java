@@ -24,9 +24,6 @@ final class ConcretePlanFindings {
   private static final Citation WINDOW =
       new Citation("astm-c94", "discharge within an hour and a half");
 
-  /** The window and the rates are rules of thumb; a minute over is not a finding. */
-  private static final double WINDOW_TOLERANCE = 0.05;
-
   private final Job job;
   private final List<Hole> holes;
   private final MixingRate rate;
@@ -76,15 +73,14 @@ final class ConcretePlanFindings {
               .filter(each -> each.mark().equals(alike.first().mark()))
               .findFirst()
               .orElseThrow();
-      Duration window = rate.window();
       fill.lifts().stream()
           .max(Comparator.comparing(lift -> lift.pour().most().minutes()))
           .ifPresent(
               longest -> {
-                if (isLonger(longest.pour().least(), window)) {
-                  pour(Kind.STOP, "pour-too-long", alike, longest);
-                } else if (isLonger(longest.pour().most(), window)) {
-                  pour(Kind.ASK, "pour-may-run-long", alike, longest);
+                switch (rate.pace(job.heading().units()).fit(longest.pour())) {
+                  case TOO_LONG -> pour(Kind.STOP, "pour-too-long", alike, longest);
+                  case MAY_RUN_LONG -> pour(Kind.ASK, "pour-may-run-long", alike, longest);
+                  case FITS -> {}
                 }
               });
     }
@@ -143,10 +139,6 @@ final class ConcretePlanFindings {
           case MIXER -> "concrete-plan.mixing.mixer";
           case READY_MIX -> "concrete-plan.mixing.ready-mix";
         });
-  }
-
-  private static boolean isLonger(Duration one, Duration other) {
-    return one.minutes() > other.minutes() * (1 + WINDOW_TOLERANCE);
   }
 
   private static Argument minutes(Duration duration) {

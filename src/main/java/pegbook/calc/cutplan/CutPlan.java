@@ -50,6 +50,7 @@ public record CutPlan(
    * @param bars how each bar is cut, what lies in the shed first, then longest first
    * @param proof how good the plan is
    * @param tooLong pieces that no stock holds; they are in no bar
+   * @param usual lengths that are taken as none is listed; none where some are
    */
   public record SizePlan(
       String size,
@@ -57,12 +58,14 @@ public record CutPlan(
       List<Order> orders,
       List<CutBar> bars,
       Proof proof,
-      List<CutPiece> tooLong) {
+      List<CutPiece> tooLong,
+      List<Length> usual) {
     public SizePlan {
       pieces = List.copyOf(pieces);
       orders = List.copyOf(orders);
       bars = List.copyOf(bars);
       tooLong = List.copyOf(tooLong);
+      usual = List.copyOf(usual);
     }
   }
 

@@ -11,10 +11,11 @@ import pegbook.figures.Argument;
 import pegbook.figures.CutPiece;
 import pegbook.figures.Finding;
 import pegbook.figures.Need;
+import pegbook.figures.StockKind;
 import pegbook.figures.Working;
+import pegbook.job.Frame;
 import pegbook.job.Job;
 import pegbook.measure.Unit;
-import pegbook.published.TimberSize;
 
 /**
  * Puts pieces onto the lengths of stock that the job lists, size by size: least cost, then fewest
@@ -44,24 +45,39 @@ public final class CutPlanCalculator {
     CutPlanFindings judge = new CutPlanFindings(job);
     bySize.forEach(
         (size, of) -> {
-          StockChoice stock = StockChoice.of(job.stock(), size);
+          StockChoice stock = StockChoice.of(job, size);
           SizeCutting cutting = new SizeCutting(job, stock, of);
           SizePlan plan = cutting.plan();
           plans.add(plan);
           workings.addAll(cutting.workings());
           findings.addAll(judge.of(plan, stock));
-          plan.orders().forEach(order -> needs.add(need(size, order)));
+          plan.orders().forEach(order -> needs.add(need(job, size, order)));
         });
     workings.addAll(judge.workings());
     return new CutPlan(
         plans, job.stock().kerf(), job.stock().usefulOffcut(), findings, workings, needs);
   }
 
-  private static Need need(String size, Order order) {
+  private static Need need(Job job, String size, Order order) {
+    StockKind kind = StockKind.of(size);
     Map<String, Argument> words = new LinkedHashMap<>();
-    words.put("size", Argument.words(size));
+    if (kind == StockKind.BOARD) {
+      Frame.Boards boards = job.boards().orElseThrow();
+      words.put("width", Argument.of(boards.width()));
+      words.put("thick", Argument.of(boards.thickness()));
+    } else {
+      words.put("size", Argument.words(size));
+    }
     words.put("stock", Argument.of(order.length()));
-    String id = TimberSize.find(size).isPresent() ? "timber" : "bars";
-    return new Need(id, words, order.exact(), order.bars(), Unit.NONE, Optional.empty());
+    return new Need(id(kind), words, order.exact(), order.bars(), Unit.NONE, Optional.empty());
+  }
+
+  private static String id(StockKind kind) {
+    return switch (kind) {
+      case BAR -> "bars";
+      case TIMBER -> "timber";
+      case BOARD -> "floor-boards";
+      case CONDUIT -> "conduit";
+    };
   }
 }

@@ -11,6 +11,7 @@ import pegbook.figures.CutPiece;
 import pegbook.figures.Finding;
 import pegbook.figures.Finding.Decider;
 import pegbook.figures.Finding.Kind;
+import pegbook.figures.StockKind;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.measure.Length;
@@ -18,7 +19,6 @@ import pegbook.measure.Rounding;
 import pegbook.measure.UnitSystem;
 import pegbook.published.Bars;
 import pegbook.published.Citation;
-import pegbook.published.TimberSize;
 
 /** What the reader must know of a plan. */
 final class CutPlanFindings {
@@ -60,7 +60,11 @@ final class CutPlanFindings {
   }
 
   private Finding tooLong(CutPiece piece, Length longest) {
-    if (TimberSize.find(piece.size()).isPresent()) {
+    StockKind kind = StockKind.of(piece.size());
+    if (kind == StockKind.BOARD) {
+      return tooLong("board-longer-than-stock", piece, longest, Citation.COMMON_PRACTICE);
+    }
+    if (kind != StockKind.BAR) {
       return tooLong("timber-longer-than-stock", piece, longest, Citation.COMMON_PRACTICE);
     }
     if (!piece.isStraight()) {
@@ -85,10 +89,21 @@ final class CutPlanFindings {
         .with("parts", Argument.of(Rounding.UP.steps(parts.result(), 1)));
   }
 
+  /** Where the job lists what is sold. */
+  private static String place(StockKind kind) {
+    return switch (kind) {
+      case BAR -> "stock.bars";
+      case TIMBER -> "stock.timber";
+      case BOARD -> "stock.boards";
+      case CONDUIT -> "stock.conduit";
+    };
+  }
+
   private static Finding tooLong(String id, CutPiece piece, Length longest, Citation source) {
-    String place = TimberSize.find(piece.size()).isPresent() ? "stock.timber" : "stock.bars";
-    return Finding.of(Kind.ASK, id, place, Decider.ENGINEER, source)
-        .about(piece.marks())
+    StockKind kind = StockKind.of(piece.size());
+    Decider decider = kind == StockKind.BOARD ? Decider.OWNER : Decider.ENGINEER;
+    return Finding.of(Kind.ASK, id, place(kind), decider, source)
+        .about(kind == StockKind.BOARD ? List.of() : piece.marks())
         .with("piece", Argument.words(piece.name()))
         .with("count", Argument.of(piece.count()))
         .with("size", Argument.words(piece.size()))
@@ -98,7 +113,11 @@ final class CutPlanFindings {
 
   private static Finding shortOf(String size, Order order) {
     return Finding.of(
-            Kind.ASK, "stock-runs-short", "stock.bars", Decider.OWNER, Citation.COMMON_PRACTICE)
+            Kind.ASK,
+            "stock-runs-short",
+            place(StockKind.of(size)),
+            Decider.OWNER,
+            Citation.COMMON_PRACTICE)
         .with("size", Argument.words(size))
         .with("bars", Argument.of(order.beyond()))
         .with("stock", Argument.of(order.length()));

@@ -63,7 +63,13 @@ final class SizeCutting {
   SizePlan plan() {
     if (pieces.isEmpty()) {
       return new SizePlan(
-          size, pieces, List.of(), List.of(), new Proof(true, true, Ratio.ofPercent(0)), tooLong);
+          size,
+          pieces,
+          List.of(),
+          List.of(),
+          new Proof(true, true, Ratio.ofPercent(0)),
+          tooLong,
+          stock.usual());
     }
     int count = pieces.stream().mapToInt(CutPiece::count).sum();
     List<CuttingProblem.Piece> kinds =
@@ -75,7 +81,8 @@ final class SizeCutting {
             new CuttingProblem(kinds, stock.forSearch(count))
                 .withKerf(CutUnits.of(job.stock().kerf())));
     List<CutBar> bars = bars(plan);
-    return new SizePlan(size, pieces, orders(plan, bars), bars, proof(plan), tooLong);
+    return new SizePlan(
+        size, pieces, orders(plan, bars), bars, proof(plan), tooLong, stock.usual());
   }
 
   private static Proof proof(CuttingPlan plan) {

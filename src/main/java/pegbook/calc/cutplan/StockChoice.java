@@ -6,19 +6,24 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import pegbook.cutting.CuttingProblem;
+import pegbook.figures.StockKind;
+import pegbook.job.Frame;
+import pegbook.job.Job;
 import pegbook.job.Stock;
 import pegbook.measure.Length;
 import pegbook.measure.Money;
+import pegbook.measure.UnitSystem;
 import pegbook.published.TimberSize;
 
 /**
  * What one size may be cut from.
  *
  * @param rows what lies in the shed, then what is bought, each longest first
+ * @param isUsual the job names no length of it: usual ones are taken; bars and boards always have a
+ *     length of the job's or one that is listed among its defaults
  */
-record StockChoice(List<Row> rows) {
+record StockChoice(List<Row> rows, boolean isUsual) {
   /**
    * A kind of stock.
    *
@@ -39,13 +44,16 @@ record StockChoice(List<Row> rows) {
     rows = List.copyOf(rows);
   }
 
-  static StockChoice of(Stock stock, String size) {
+  static StockChoice of(Job job, String size) {
+    Stock stock = job.stock();
     List<Row> rows = new ArrayList<>();
-    Stream.concat(stock.bars().stream(), stock.timber().stream())
-        .filter(bar -> bar.size().equals(size))
+    stock
+        .listed(size)
         .forEach(bar -> rows.add(new Row(bar.length(), false, bar.price(), bar.count(), false)));
+    StockKind kind = StockKind.of(size);
+    boolean isUsual = rows.isEmpty() && (kind == StockKind.TIMBER || kind == StockKind.CONDUIT);
     if (rows.isEmpty()) {
-      usual(stock, size)
+      usual(job, size)
           .forEach(
               length ->
                   rows.add(new Row(length, false, Optional.empty(), Optional.empty(), false)));
@@ -74,14 +82,29 @@ record StockChoice(List<Row> rows) {
         Comparator.comparing((Row row) -> !row.isFromShed())
             .thenComparing(Row::length, Comparator.reverseOrder())
             .thenComparing(Row::isBeyond));
-    return new StockChoice(rows);
+    return new StockChoice(rows, isUsual);
   }
 
-  /** What is taken where nothing is listed of a size: bars of one length, timber of several. */
-  private static List<Length> usual(Stock stock, String size) {
-    return TimberSize.find(size)
-        .map(timber -> Stock.usualTimber(timber.units()))
-        .orElseGet(() -> List.of(stock.length()));
+  /** What is taken where nothing is listed of a size. */
+  private static List<Length> usual(Job job, String size) {
+    return switch (StockKind.of(size)) {
+      case BAR -> List.of(job.stock().length());
+      case TIMBER -> Stock.usualTimber(TimberSize.find(size).orElseThrow().units());
+      case CONDUIT -> Stock.usualConduit(job.heading().units() == UnitSystem.IMPERIAL);
+      case BOARD -> job.boards().map(Frame.Boards::sold).stream().toList();
+    };
+  }
+
+  /** The lengths that are taken unlisted, shortest first. */
+  List<Length> usual() {
+    return isUsual
+        ? rows.stream()
+            .filter(row -> !row.isFromShed())
+            .map(Row::length)
+            .distinct()
+            .sorted()
+            .toList()
+        : List.of();
   }
 
   Length longest() {

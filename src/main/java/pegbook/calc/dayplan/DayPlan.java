@@ -18,6 +18,7 @@ import pegbook.measure.Duration;
  * @param holds what the work waits for, in the order of the days
  * @param orders the orders of the work that were compared; one where only one makes sense
  * @param chain what the end hangs on, from the first day on
+ * @param longPours holes whose pour alone takes more than a day of the crew
  * @param finish when the last footing may be loaded, where the job names its first day
  */
 public record DayPlan(
@@ -27,6 +28,7 @@ public record DayPlan(
     List<Hold> holds,
     List<Order> orders,
     List<Link> chain,
+    List<String> longPours,
     Optional<Finish> finish,
     List<Finding> findings,
     List<Working> workings)
@@ -37,6 +39,7 @@ public record DayPlan(
     holds = List.copyOf(holds);
     orders = List.copyOf(orders);
     chain = List.copyOf(chain);
+    longPours = List.copyOf(longPours);
     findings = List.copyOf(findings);
     workings = List.copyOf(workings);
   }

@@ -42,6 +42,7 @@ public final class DayPlanCalculator {
     Schedule chosen = choice.chosen();
     List<WorkDay> days = days(chosen);
     Optional<Finish> finish = finish(job, chosen);
+    DayPlanFindings judge = new DayPlanFindings(job, holes, tasks, days, chosen);
     return new DayPlan(
         days,
         dug,
@@ -49,8 +50,9 @@ public final class DayPlanCalculator {
         new HoldList(job, chosen).holds(),
         choice.orders(),
         CriticalChain.of(chosen),
+        judge.longPours(),
         finish,
-        new DayPlanFindings(job, holes, tasks, days, chosen).all(finish),
+        judge.all(finish),
         workings);
   }
 

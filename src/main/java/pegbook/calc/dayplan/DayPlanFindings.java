@@ -40,10 +40,7 @@ record DayPlanFindings(
 
   List<Finding> all(Optional<Finish> finish) {
     List<Finding> findings = new ArrayList<>();
-    longer(Task.POURS, "pour-longer-than-day", job.crew().people()).ifPresent(findings::add);
-    longer(List.of(Task.Kind.DIG), "hole-longer-than-day", Math.min(2, job.crew().people()))
-        .ifPresent(findings::add);
-    Stream.of(firstDay(), afterIssue(), beforeIssue(), openLong(), alone())
+    Stream.of(longPour(), longDig(), firstDay(), afterIssue(), beforeIssue(), openLong(), alone())
         .flatMap(Optional::stream)
         .forEach(findings::add);
     findings.addAll(new MachineFindings(job, schedule).all());
@@ -56,25 +53,43 @@ record DayPlanFindings(
     return Finding.of(kind, id, place, decider, Citation.COMMON_PRACTICE);
   }
 
-  /** Tasks that do not fit into one day of those who find room at them. */
-  private Optional<Finding> longer(List<Task.Kind> kinds, String id, int people) {
-    Duration hours = job.crew().hoursPerDay().times(people);
-    List<String> marks =
-        tasks.stream()
-            .filter(task -> kinds.contains(task.kind()))
-            .filter(task -> Pace.PLANNED.hours(task) > hours.hours() + 1e-9)
-            .flatMap(task -> task.mark().stream())
-            .distinct()
-            .toList();
-    boolean pour = kinds.equals(Task.POURS);
+  /** Holes whose pour is more than all of the crew do in a day. */
+  List<String> longPours() {
+    return longer(Task.POURS, dayOf(job.crew().people()));
+  }
+
+  private Duration dayOf(int people) {
+    return job.crew().hoursPerDay().times(people);
+  }
+
+  /** Tasks that take more than so many person-hours. */
+  private List<String> longer(List<Task.Kind> kinds, Duration hours) {
+    return tasks.stream()
+        .filter(task -> kinds.contains(task.kind()))
+        .filter(task -> Pace.PLANNED.hours(task) > hours.hours() + 1e-9)
+        .flatMap(task -> task.mark().stream())
+        .distinct()
+        .toList();
+  }
+
+  private Optional<Finding> longPour() {
+    List<String> marks = longPours();
     return marks.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            finding(
-                    pour ? Kind.STOP : Kind.NOTE,
-                    id,
-                    "crew",
-                    pour ? Decider.ENGINEER : Decider.CREW)
+            finding(Kind.STOP, "pour-longer-than-day", "crew", Decider.ENGINEER)
+                .about(marks)
+                .with("hours", Argument.of(dayOf(job.crew().people()))));
+  }
+
+  /** Two people find room at a hole. */
+  private Optional<Finding> longDig() {
+    Duration hours = dayOf(Math.min(2, job.crew().people()));
+    List<String> marks = longer(List.of(Task.Kind.DIG), hours);
+    return marks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            finding(Kind.NOTE, "hole-longer-than-day", "crew", Decider.CREW)
                 .about(marks)
                 .with("hours", Argument.of(hours)));
   }

@@ -2,118 +2,117 @@ package pegbook.calc.floorframe;
 
 import java.util.ArrayList;
 import java.util.List;
-import pegbook.calc.floorframe.FloorFrame.BoardPlan;
+import java.util.TreeSet;
 import pegbook.geometry.Point;
 import pegbook.geometry.Polygon;
 import pegbook.geometry.Segment;
-import pegbook.job.Frame.Boards;
-import pegbook.measure.Area;
-import pegbook.measure.Length;
-import pegbook.measure.Ratio;
 
 /**
- * Lays boards over the floor and counts those to buy: each row is as long as the floor is anywhere
- * under it, opening or not; a row longer than a board goes on over a joist; what is cut off serves
- * the next row that it is long enough for, longest rows first.
+ * Rows of boards side by side over a figure: strips square to x, each as long as the figure is
+ * anywhere under it, openings or not. Where the figure has arms, a row has a stretch in each.
  */
 final class BoardRows {
-  private static final double HALF = Math.sqrt(0.5);
+  private static final double TOUCH = 1e-6;
 
   private BoardRows() {}
 
-  /** Rows laid one way. */
-  record Rows(int count, double laid, int stock, double waste, double covered) {}
+  /** A row from one x to another. */
+  record Row(double from, double to, List<Stretch> stretches) {
+    Row {
+      stretches = List.copyOf(stretches);
+    }
 
-  static BoardPlan plan(Boards boards, JoistLayout layout, double spacing) {
-    Axes square = layout.axes();
-    Axes slanting =
-        new Axes((square.east() - square.north()) * HALF, (square.east() + square.north()) * HALF);
-    Polygon ground = layout.edge().map(layout.axes()::ground);
-    Rows straight = rows(boards, ground.map(square::local), spacing);
-    Rows diagonal = rows(boards, ground.map(slanting::local), spacing / HALF);
-    Rows laid = boards.diagonal() ? diagonal : straight;
-    Rows other = boards.diagonal() ? straight : diagonal;
-    return new BoardPlan(
-        laid.count(),
-        new Length(laid.laid()),
-        laid.stock(),
-        boards.sold(),
-        new Ratio(laid.waste()),
-        other.stock(),
-        new Ratio(other.waste()),
-        new Area(laid.covered()));
+    double middle() {
+      return (from + to) / 2;
+    }
+
+    double length() {
+      return stretches.stream().mapToDouble(Stretch::length).sum();
+    }
+  }
+
+  /** A stretch of a row, from one y to another. */
+  record Stretch(double low, double high) {
+    double length() {
+      return high - low;
+    }
   }
 
   /**
-   * Rows across a figure whose x runs square to the boards.
+   * Rows over a figure.
    *
-   * @param spacing of the joists along a board, metres; a board ends over one
+   * @param figure whose y runs along the boards, metres
+   * @param step from board to board, metres
+   * @param gap of it between two boards, metres: no row is laid where only a gap is left
    */
-  static Rows rows(Boards boards, Polygon figure, double spacing) {
-    double step = boards.width().plus(boards.gap()).metres();
+  static List<Row> over(Polygon figure, double step, double gap) {
     double from = figure.corners().stream().mapToDouble(Point::east).min().orElseThrow();
     double to = figure.corners().stream().mapToDouble(Point::east).max().orElseThrow();
-    double sold = boards.sold().metres();
-    double most = Math.max(Math.min(sold, spacing), Math.floor(sold / spacing + 1e-9) * spacing);
-    List<Double> pieces = new ArrayList<>();
-    int count = 0;
-    double laid = 0;
-    for (double x = from; x < to - boards.gap().metres() - 1e-6; x += step) {
-      double length = reach(figure, x, Math.min(x + step, to));
-      count++;
-      laid += length;
-      double left = length;
-      while (left > sold + 1e-9) {
-        pieces.add(most);
-        left -= most;
-      }
-      pieces.add(left);
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; from + i * step < to - gap - TOUCH; i++) {
+      double low = from + i * step;
+      double high = Math.min(low + step, to);
+      rows.add(new Row(low, high, stretches(figure, low, high)));
     }
-    int stock = stock(pieces, sold);
-    return new Rows(count, laid, stock, stock == 0 ? 0 : 1 - laid / (stock * sold), laid * step);
+    return rows;
   }
 
-  /** How far the figure reaches across between two lines. */
-  private static double reach(Polygon figure, double from, double to) {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
+  /** Where the figure lies between two lines, seen along x. */
+  private static List<Stretch> stretches(Polygon figure, double from, double to) {
+    TreeSet<Double> cuts = new TreeSet<>(List.of(from, to));
+    figure.corners().stream()
+        .map(Point::east)
+        .filter(x -> x > from + TOUCH && x < to - TOUCH)
+        .forEach(cuts::add);
+    List<Double> lines = List.copyOf(cuts);
+    List<Stretch> seen = new ArrayList<>();
+    for (int i = 0; i + 1 < lines.size(); i++) {
+      seen.addAll(between(figure, lines.get(i), lines.get(i + 1)));
+    }
+    return joined(seen);
+  }
+
+  /**
+   * No corner lies between the lines, so the figure between them is in pieces with straight ends.
+   */
+  private static List<Stretch> between(Polygon figure, double from, double to) {
+    double middle = (from + to) / 2;
+    List<Segment> across = new ArrayList<>();
     for (Segment side : figure.sides()) {
-      double one = side.from().east();
-      double other = side.to().east();
-      double start = Math.max(Math.min(one, other), from);
-      double end = Math.min(Math.max(one, other), to);
-      if (start <= end) {
-        for (double x : new double[] {start, end}) {
-          double part = other == one ? 0 : (x - one) / (other - one);
-          double y = side.from().north() + part * (side.to().north() - side.from().north());
-          low = Math.min(low, y);
-          high = Math.max(high, y);
-        }
-        if (one == other) {
-          low = Math.min(low, side.to().north());
-          high = Math.max(high, side.to().north());
-        }
+      if (side.from().east() > middle != side.to().east() > middle) {
+        across.add(side);
       }
     }
-    return Math.max(0, high - low);
+    across.sort((one, other) -> Double.compare(at(one, middle), at(other, middle)));
+    List<Stretch> pieces = new ArrayList<>();
+    for (int i = 0; i + 1 < across.size(); i += 2) {
+      Segment low = across.get(i);
+      Segment high = across.get(i + 1);
+      pieces.add(
+          new Stretch(
+              Math.min(at(low, from), at(low, to)), Math.max(at(high, from), at(high, to))));
+    }
+    return pieces;
   }
 
-  private static int stock(List<Double> pieces, double sold) {
-    List<Double> sorted = new ArrayList<>(pieces);
-    sorted.sort((one, other) -> Double.compare(other, one));
-    List<Double> left = new ArrayList<>();
-    for (double piece : sorted) {
-      int fits = -1;
-      for (int i = 0; i < left.size(); i++) {
-        boolean room = left.get(i) >= piece - 1e-9;
-        fits = room && (fits < 0 || left.get(i) < left.get(fits)) ? i : fits;
-      }
-      if (fits < 0) {
-        left.add(sold - piece);
+  private static double at(Segment side, double x) {
+    double part = (x - side.from().east()) / (side.to().east() - side.from().east());
+    return side.from().north() + part * (side.to().north() - side.from().north());
+  }
+
+  private static List<Stretch> joined(List<Stretch> seen) {
+    List<Stretch> sorted = new ArrayList<>(seen);
+    sorted.sort((one, other) -> Double.compare(one.low(), other.low()));
+    List<Stretch> joined = new ArrayList<>();
+    for (Stretch next : sorted) {
+      int last = joined.size() - 1;
+      if (last >= 0 && next.low() < joined.get(last).high() + TOUCH) {
+        Stretch before = joined.get(last);
+        joined.set(last, new Stretch(before.low(), Math.max(before.high(), next.high())));
       } else {
-        left.set(fits, left.get(fits) - piece);
+        joined.add(next);
       }
     }
-    return left.size();
+    return joined;
   }
 }

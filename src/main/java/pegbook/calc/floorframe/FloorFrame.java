@@ -11,6 +11,7 @@ import pegbook.figures.Need;
 import pegbook.figures.Result;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
+import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
 import pegbook.measure.Angle;
 import pegbook.measure.Area;
@@ -78,6 +79,7 @@ public record FloorFrame(
         pieces.add(piece);
       }
     }
+    built.ifPresent(frame -> pieces.addAll(frame.boards().pieces()));
     return pieces;
   }
 
@@ -250,20 +252,26 @@ public record FloorFrame(
    *
    * @param rows how many side by side
    * @param laid length of all of them as laid
-   * @param stock boards to buy
-   * @param sold length of one
-   * @param waste part of what is bought that is cut off
-   * @param otherStock boards to buy were they laid the other way
-   * @param otherWaste its waste
+   * @param pieces to cut, longest first; their marks are the rows that they lie in
+   * @param joints of pieces end to end, each over a joist
+   * @param aligned joints over the joist that the row before is joined on
+   * @param crossings places where a board is fixed to a joist or the rim
+   * @param first a step on the ground towards the first row
+   * @param other how many more boards they would take were they laid the other way, roughly
    * @param covered area of the rows with their gaps
    */
   public record BoardPlan(
       int rows,
       Length laid,
-      int stock,
-      Length sold,
-      Ratio waste,
-      int otherStock,
-      Ratio otherWaste,
-      Area covered) {}
+      List<CutPiece> pieces,
+      int joints,
+      int aligned,
+      int crossings,
+      Point first,
+      Ratio other,
+      Area covered) {
+    public BoardPlan {
+      pieces = List.copyOf(pieces);
+    }
+  }
 }

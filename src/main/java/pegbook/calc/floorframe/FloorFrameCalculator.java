@@ -149,7 +149,7 @@ public final class FloorFrameCalculator {
             sized.beam().size().depth(),
             sized.joist().depth(),
             frame.boards().thickness());
-    BoardPlan boards = BoardRows.plan(frame.boards(), layout, frame.joistSpacing().metres());
+    BoardPlan boards = BoardLaying.plan(job, frame.boards(), layout);
     Optional<EdgeFall> fall = EdgeFall.of(job, ground.placement());
     fall.ifPresent(some -> workings.add(some.working()));
     findings.addAll(judge.of(layout, site, height.asLength(), fall));
@@ -186,7 +186,7 @@ public final class FloorFrameCalculator {
         Optional.of(built),
         findings,
         workings,
-        needs.needs(frame.boards(), sized.joist().size(), posts.size().size()),
+        needs.needs(sized.joist().size(), posts.size().size()),
         needs.tasks(count),
         List.of(StrengthFormulas.VALUES, sized.joist().citation()));
   }

@@ -1,7 +1,6 @@
 package pegbook.calc.floorframe;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,13 +9,12 @@ import pegbook.calc.floorframe.FloorFrame.BoardPlan;
 import pegbook.figures.Argument;
 import pegbook.figures.Need;
 import pegbook.figures.Task;
-import pegbook.job.Frame.Boards;
 import pegbook.measure.Duration;
 import pegbook.measure.Unit;
 
 /**
- * Boards, connectors and fasteners by count, and the hours: common practice, no source. Timber for
- * the frame is the cut plan's to order.
+ * Connectors and fasteners by count, and the hours: common practice, no source. Timber and boards
+ * are the cut plan's to order.
  */
 final class FrameNeeds {
   /** Two rows of nails along a beam, each at 16 in, through every joint of two plies. */
@@ -45,20 +43,8 @@ final class FrameNeeds {
     this.boards = boards;
   }
 
-  List<Need> needs(Boards wanted, String joist, String post) {
+  List<Need> needs(String joist, String post) {
     List<Need> needs = new ArrayList<>();
-    Map<String, Argument> board = new LinkedHashMap<>();
-    board.put("width", Argument.of(wanted.width()));
-    board.put("thick", Argument.of(wanted.thickness()));
-    board.put("stock", Argument.of(wanted.sold()));
-    needs.add(
-        new Need(
-            "floor-boards",
-            board,
-            boards.laid().dividedBy(boards.sold()),
-            boards.stock(),
-            Unit.NONE,
-            Optional.empty()));
     needs.add(count("post-bases", "size", post, layout.posts().size()));
     needs.add(count("post-caps", "size", post, layout.posts().size()));
     needs.add(count("joist-ties", "size", joist, pieces.restings()));
@@ -99,18 +85,8 @@ final class FrameNeeds {
             + NAILS_A_BLOCK * (long) pieces.blockCount());
   }
 
-  /** Every board over every joist under it, and at the rim at both ends. */
   private int screws() {
-    double spacing = boards.laid().metres() / Math.max(1, boards.rows());
-    double wide =
-        layout.joists().stream().mapToDouble(Joist::y).max().orElse(0)
-            - layout.joists().stream().mapToDouble(Joist::y).min().orElse(0);
-    double lines =
-        layout.joists().isEmpty()
-            ? 0
-            : layout.joists().get(layout.joists().size() - 1).line() + 1 + 2;
-    double part = wide > 0 ? Math.min(1, spacing / wide) : 1;
-    return (int) Math.ceil(SCREWS_A_CROSSING * boards.rows() * lines * part);
+    return SCREWS_A_CROSSING * boards.crossings();
   }
 
   /** Hours for each piece of the frame, each post, each square metre of boards. */

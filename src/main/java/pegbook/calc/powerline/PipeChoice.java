@@ -14,6 +14,7 @@ import pegbook.measure.NumberNotation;
 import pegbook.measure.Ratio;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
+import pegbook.published.ConduitSize;
 import pegbook.published.MetricDuct;
 import pegbook.published.Raceway;
 import pegbook.published.Wire;
@@ -53,7 +54,7 @@ record PipeChoice(Pipe pipe, boolean fits, List<Working> workings) {
   }
 
   private static Pipe bare(Length outside) {
-    return new Pipe("", outside, outside, Optional.empty(), Ratio.ZERO);
+    return new Pipe("", outside, outside, Optional.empty(), Ratio.ZERO, "");
   }
 
   private static Pipe pipe(MetricDuct duct) {
@@ -62,7 +63,8 @@ record PipeChoice(Pipe pipe, boolean fits, List<Working> workings) {
         duct.inside(),
         duct.outside(),
         Optional.empty(),
-        Ratio.ZERO);
+        Ratio.ZERO,
+        ConduitSize.of(duct).size());
   }
 
   private static Pipe pipe(Raceway raceway, Optional<Ratio> filled, int wires) {
@@ -71,7 +73,8 @@ record PipeChoice(Pipe pipe, boolean fits, List<Working> workings) {
         raceway.inside(),
         raceway.outside(),
         filled,
-        Ratio.ofPercent(Raceway.fillPercent(wires)));
+        Ratio.ofPercent(Raceway.fillPercent(wires)),
+        ConduitSize.of(raceway).size());
   }
 
   private static PipeChoice metric(Length cable, boolean inGround) {

@@ -2,6 +2,7 @@ package pegbook.calc.powerline;
 
 import java.util.List;
 import java.util.Optional;
+import pegbook.figures.CutPiece;
 import pegbook.figures.Finding;
 import pegbook.figures.Need;
 import pegbook.figures.Result;
@@ -39,8 +40,57 @@ public record PowerLine(
     sources = List.copyOf(sources);
   }
 
-  /** Route, conductors and trench of a line. */
-  public record Line(Route route, Conductors conductors, Trench trench) {}
+  /** Straight pipe for the cut plan; none where nothing is piped. */
+  public List<CutPiece> pieces() {
+    return line.stream()
+        .flatMap(some -> some.pipes().stream())
+        .flatMap(run -> run.pieces().stream())
+        .toList();
+  }
+
+  /**
+   * Route, conductors, trench and pipes of a line.
+   *
+   * @param pipes the pipe of the power conductors and that of the data cable, as far as there are
+   *     any
+   */
+  public record Line(Route route, Conductors conductors, Trench trench, List<PipeRun> pipes) {
+    public Line {
+      pipes = List.copyOf(pipes);
+    }
+  }
+
+  /**
+   * A pipe from end to end.
+   *
+   * @param size as the stock names it
+   * @param pieces straight ones to cut
+   * @param lay length of pipe in which the legs are laid
+   * @param riser straight pipe up at an end
+   * @param over so far it comes up over the ground
+   * @param ends places at which it goes up
+   * @param bends bought bent: one for each end that goes up and each corner
+   * @param couplings one for each joint from end to end
+   */
+  public record PipeRun(
+      String size,
+      List<CutPiece> pieces,
+      Length lay,
+      Length riser,
+      Length over,
+      List<String> ends,
+      int bends,
+      int couplings) {
+    public PipeRun {
+      pieces = List.copyOf(pieces);
+      ends = List.copyOf(ends);
+    }
+
+    /** How many straight pieces. */
+    public int count() {
+      return pieces.stream().mapToInt(CutPiece::count).sum();
+    }
+  }
 
   /**
    * Where it goes.
@@ -172,9 +222,15 @@ public record PowerLine(
    * @param name trade size or diameter; empty for a cable
    * @param filled area of the conductors over that of the inside; empty where it is not counted
    * @param mayFill the most that may be filled
+   * @param stock name of its size among what is cut; empty for a cable
    */
   public record Pipe(
-      String name, Length inside, Length outside, Optional<Ratio> filled, Ratio mayFill) {}
+      String name,
+      Length inside,
+      Length outside,
+      Optional<Ratio> filled,
+      Ratio mayFill,
+      String stock) {}
 
   /**
    * The trench.

@@ -52,7 +52,8 @@ public final class PowerLineCalculator {
     ConductorPlan.Planned planned = ConductorPlan.of(power, units, route.route().oneWay());
     PipeChoice pipe = PipeChoice.of(power, units, planned.conductors().chosen(), planned.index());
     TrenchPlan trench = TrenchPlan.of(job, power, route.route(), pipe.pipe());
-    Line line = new Line(route.route(), planned.conductors(), trench.trench());
+    PipeRuns pipes = PipeRuns.of(job, power, route.route(), trench.trench());
+    Line line = new Line(route.route(), planned.conductors(), trench.trench(), pipes.runs());
     RouteGround ground = new RouteGround(job, placement, line, diggings.holes());
     ground.holes();
     ground.floor();
@@ -62,7 +63,7 @@ public final class PowerLineCalculator {
     ground.heaps(diggings.heaps());
     ground.pegs(pegs);
     TrenchTasks.Planned tasks = TrenchTasks.of(job, power, line);
-    PowerLineNeeds.Planned needs = PowerLineNeeds.of(job, power, line);
+    PowerLineNeeds.Planned needs = PowerLineNeeds.of(job, power, line, planned.index());
     List<Finding> findings = new ArrayList<>(ground.findings());
     findings.addAll(new PowerLineFindings(job, power, line, planned, pipe.fits()).all());
     List<Working> workings = new ArrayList<>();
@@ -73,6 +74,7 @@ public final class PowerLineCalculator {
             trench.workings(),
             ground.workings(),
             tasks.workings(),
+            pipes.workings(),
             needs.workings())
         .forEach(workings::addAll);
     return new PowerLine(

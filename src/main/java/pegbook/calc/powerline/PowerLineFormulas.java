@@ -247,16 +247,43 @@ record PowerLineFormulas(
     return Math.max(HALF_HOUR, way.steps(hours, HALF_HOUR) * HALF_HOUR);
   }
 
-  /** Whole sold lengths: length, sold length. */
-  Formula pieces(String id) {
+  /** Straight pipe up at an end: cover, way over the ground. */
+  Formula riser() {
     return new Formula(
-        "power-line." + id,
+        "power-line.riser",
+        "u = c + o",
+        List.of(small("c", "power-cover"), small("o", "riser-over-ground")),
+        small("u", "riser-length"),
+        Citation.COMMON_PRACTICE,
+        "",
+        x -> x[0] + x[1]);
+  }
+
+  /** Pieces of a straight stretch: length, length as sold. */
+  Formula pieces() {
+    return new Formula(
+        "power-line.conduit",
         "n = L / l, set up to a whole number",
-        List.of(far("L", "length-wanted"), far("l", "sold-length")),
-        new Symbol("n", "lengths-to-buy", Unit.NONE),
+        List.of(far("L", "stretch-of-pipe"), far("l", "sold-length")),
+        new Symbol("n", "pieces-of-pipe", Unit.NONE),
         Citation.GEOMETRY,
         "",
         x -> Rounding.UP.steps(x[0], x[1]));
+  }
+
+  /** The last piece of a stretch: length, pieces, length as sold. */
+  Formula rest() {
+    return new Formula(
+        "power-line.conduit-rest",
+        "r = " + inFar + " · (L − (n − 1) · l), set up to " + stepText(),
+        List.of(
+            far("L", "stretch-of-pipe"),
+            new Symbol("n", "pieces-of-pipe", Unit.NONE),
+            far("l", "sold-length")),
+        small("r", "last-piece-of-pipe"),
+        Citation.GEOMETRY,
+        "",
+        x -> Rounding.UP.steps(inFar * (x[0] - (x[1] - 1) * x[2]), step) * step);
   }
 
   /** A length off a roll: count, each, waste, step. */

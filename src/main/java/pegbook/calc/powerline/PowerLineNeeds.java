@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import pegbook.calc.powerline.PowerLine.Chosen;
 import pegbook.calc.powerline.PowerLine.Line;
+import pegbook.calc.powerline.PowerLine.PipeRun;
 import pegbook.figures.Argument;
 import pegbook.figures.Formula;
 import pegbook.figures.Need;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.job.Power;
+import pegbook.measure.Area;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Quantity;
@@ -21,13 +23,11 @@ import pegbook.measure.Rounding;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
 import pegbook.measure.Volume;
+import pegbook.published.Wire;
 
 /** What the power line takes from the shops. */
 final class PowerLineNeeds {
   private static final Ratio WIRE_WASTE = Ratio.ofPercent(5);
-
-  /** A coupling joins each length to the next: pipes with a socket need none, and spare is kept. */
-  private static final int BENDS = 2;
 
   private final Job job;
   private final Power power;
@@ -37,7 +37,11 @@ final class PowerLineNeeds {
   private final List<Working> workings = new ArrayList<>();
   private final List<Need> needs = new ArrayList<>();
 
-  private PowerLineNeeds(Job job, Power power, Line line) {
+  /** Of the chosen size in its series. */
+  private final int index;
+
+  private PowerLineNeeds(Job job, Power power, Line line, int index) {
+    this.index = index;
     this.job = job;
     this.power = power;
     this.line = line;
@@ -48,9 +52,9 @@ final class PowerLineNeeds {
   /** Needs with what they are worked from. */
   record Planned(List<Need> needs, List<Working> workings) {}
 
-  static Planned of(Job job, Power power, Line line) {
-    PowerLineNeeds planner = new PowerLineNeeds(job, power, line);
-    planner.pipes();
+  static Planned of(Job job, Power power, Line line, int index) {
+    PowerLineNeeds planner = new PowerLineNeeds(job, power, line, index);
+    planner.fittings();
     line.conductors().chosen().ifPresent(planner::conductors);
     planner.roll("power-warning-tape", "warning-tape", Map.of(), 1, line.route().length());
     planner.sand();
@@ -68,50 +72,16 @@ final class PowerLineNeeds {
     needs.add(new Need(id, words, amount, order, unit, Optional.empty()));
   }
 
-  /** Pipe in sold lengths; each offcut is joined on, so that lengths are simply filled up. */
-  private void pipes() {
-    Length sold = imperial ? Length.ofFeet(10) : new Length(3);
-    Length wanted = line.route().length();
-    double amount = wanted.dividedBy(sold);
-    Optional<Double> pieces = Optional.empty();
-    if (power.wiring().method() != Power.Method.DIRECT_BURIAL) {
-      pieces = Optional.of(work(formulas.pieces("conduit"), wanted, sold).result());
-      boolean metal = power.wiring().method() == Power.Method.METAL_CONDUIT;
-      need(
-          metal ? "power-metal-conduit" : "power-conduit",
-          pipe(line.trench().pipe(), sold),
-          amount,
-          pieces.get(),
-          Unit.NONE);
-      fittings(line.trench().pipe(), pieces.get());
+  /** Bends and couplings; straight pipe is the cut plan's to order. */
+  private void fittings() {
+    for (PipeRun run : line.pipes()) {
+      Map<String, Argument> size = Map.of("size", Argument.words(run.size()));
+      need("power-bends", size, run.bends(), run.bends(), Unit.NONE);
+      need("power-couplings", size, run.couplings(), run.couplings(), Unit.NONE);
     }
     if (line.trench().data().isPresent()) {
-      PowerLine.Pipe data = line.trench().data().get();
-      double dataPieces =
-          pieces.orElseGet(() -> work(formulas.pieces("conduit"), wanted, sold).result());
-      need("power-data-conduit", pipe(data, sold), amount, dataPieces, Unit.NONE);
-      fittings(data, dataPieces);
       roll("power-data-cable", "data-cable", Map.of(), 1, line.route().oneWay());
     }
-  }
-
-  private Map<String, Argument> pipe(PowerLine.Pipe pipe, Length sold) {
-    Map<String, Argument> words = new LinkedHashMap<>();
-    words.put("size", Argument.words(pipe.name()));
-    words.put("stock", Argument.of(sold));
-    words.put("outside", Argument.of(pipe.outside()));
-    words.put("inside", Argument.of(pipe.inside()));
-    return words;
-  }
-
-  /** A coupling at each joint, a bend up at each end and at each corner. */
-  private void fittings(PowerLine.Pipe pipe, double pieces) {
-    Map<String, Argument> size = Map.of("size", Argument.words(pipe.name()));
-    int corners = Math.max(0, power.route().size() - 2);
-    double bends = BENDS + (double) corners;
-    need("power-bends", size, bends, bends, Unit.NONE);
-    double couplings = Math.max(0, pieces - 1) + bends;
-    need("power-couplings", size, couplings, couplings, Unit.NONE);
   }
 
   private void conductors(Chosen chosen) {
@@ -122,14 +92,38 @@ final class PowerLineNeeds {
     words.put("metal", metal);
     if (cable) {
       words.put("cores", Argument.of(chosen.loaded() + 1L));
+      if (!imperial) {
+        Area each = MetricSeries.cable(index).area();
+        double outside = MetricSeries.cable(index).outside().metres();
+        areas(
+            words,
+            new Area(each.squareMetres() * (chosen.loaded() + 1)),
+            new Area(Math.PI / 4 * outside * outside));
+      }
       roll("power-cable", "cable", words, 1, line.route().oneWay());
     } else {
+      areas(words, chosen.size());
       roll("power-wire", "wire", words, chosen.loaded(), line.route().oneWay());
       Map<String, Argument> earth = new LinkedHashMap<>();
       earth.put("size", Argument.words(chosen.earth()));
       earth.put("metal", metal);
+      areas(earth, chosen.earth());
       roll("power-earth-wire", "earth-wire", earth, 1, line.route().oneWay());
     }
+  }
+
+  /** Metal and whole area of an insulated conductor, for what it weighs. */
+  private static void areas(Map<String, Argument> words, String size) {
+    Wire wire = Wire.find(size.replace(" AWG", ""));
+    wire.insulated()
+        .ifPresent(
+            whole ->
+                areas(words, Area.ofSquareInches(Math.PI / 4 * wire.circularMils() / 1e6), whole));
+  }
+
+  private static void areas(Map<String, Argument> words, Area metal, Area whole) {
+    words.put("conducting", Argument.of(metal));
+    words.put("whole", Argument.of(whole));
   }
 
   private void roll(

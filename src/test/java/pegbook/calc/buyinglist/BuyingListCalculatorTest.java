@@ -26,6 +26,7 @@ import pegbook.job.Prices.Item;
 import pegbook.job.Prices.TubePrice;
 import pegbook.job.Shop;
 import pegbook.job.Stock;
+import pegbook.measure.Area;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
 import pegbook.measure.Money;
@@ -243,6 +244,75 @@ class BuyingListCalculatorTest {
     assertThat(list.lines())
         .extracting(line -> line.sum().orElseThrow().amount().toPlainString())
         .containsExactly("27.30", "29.25");
+  }
+
+  /**
+   * By hand from NEC Chapter 9, Tables 5 and 8: 12 AWG has 6530 circular mils, 0.005129 in², and
+   * 0.0133 in² with its insulation. Bare copper of 12 AWG weighs 19.77 lb to 1000 ft (wire tables
+   * of the National Bureau of Standards, from memory), insulated about 24 lb (makers' lists, from
+   * memory).
+   */
+  @Test
+  void wireWeighsItsMetalAndItsInsulation() {
+    double metal = Math.PI / 4 * 6530 / 1e6;
+    assertThat(wire("power-wire", "copper", metal, metal)).isCloseTo(19.77, offset(0.01));
+    assertThat(wire("power-wire", "copper", metal, 0.0133)).isCloseTo(24.7, offset(0.1));
+    assertThat(wire("power-wire", "aluminium", metal, metal))
+        .isCloseTo(19.77 * 2.70 / 8.89, offset(0.01));
+  }
+
+  /** Pounds of 1000 ft. */
+  private static double wire(String id, String metal, double conducting, double whole) {
+    Map<String, Argument> words = new LinkedHashMap<>();
+    words.put("size", Argument.words("12 AWG"));
+    words.put("metal", Argument.entry("power-line.metal." + metal));
+    words.put("conducting", Argument.of(Area.ofSquareInches(conducting)));
+    words.put("whole", Argument.of(Area.ofSquareInches(whole)));
+    return list(new Need(id, words, 990, 1000, Unit.FOOT, Optional.empty()))
+        .lines()
+        .get(0)
+        .mass()
+        .orElseThrow()
+        .pounds();
+  }
+
+  /** Each priced by its size, its length or its volume. */
+  @Test
+  void electricalGoodsHavePrices() {
+    TreeMap<Item, Money> items = new TreeMap<>();
+    items.put(Item.WARNING_TAPE, usd("0.06"));
+    items.put(Item.BEDDING_SAND, usd("38"));
+    Prices prices =
+        new Prices(
+            "USD",
+            items,
+            List.of(),
+            List.of(
+                new Prices.FittingPrice("PVC 1 in", Optional.of(usd("4.20")), Optional.empty())));
+    BuyingList list =
+        BuyingListCalculator.calculate(
+            job(Optional.empty(), Optional.of(prices)),
+            List.of(
+                pieces("power-bends", 3, 3, "size", Argument.words("PVC 1 in")),
+                pieces("power-bends", 3, 3, "size", Argument.words("PVC 2 in")),
+                pieces("power-couplings", 9, 9, "size", Argument.words("PVC 1 in")),
+                new Need("power-warning-tape", Map.of(), 98, 100, Unit.FOOT, Optional.empty()),
+                new Need("power-sand", Map.of(), 1.3, 1.5, Unit.CUBIC_YARD, Optional.empty())),
+            DAYS);
+    Map<String, String> sums = new TreeMap<>();
+    list.lines()
+        .forEach(
+            line ->
+                sums.put(
+                    line.name(),
+                    line.sum().map(sum -> sum.amount().toPlainString()).orElse("none")));
+    assertThat(sums)
+        .containsExactly(
+            Map.entry("A1", "57.00"),
+            Map.entry("B1", "12.60"),
+            Map.entry("B2", "none"),
+            Map.entry("B3", "none"),
+            Map.entry("B4", "6.00"));
   }
 
   /** 125 bags of 80 lb are 10 000 lb; 12 bags make a trip of 1000 lb, so 11 trips. */

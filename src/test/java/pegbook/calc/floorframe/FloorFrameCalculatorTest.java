@@ -15,10 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import pegbook.calc.floorframe.FloorFrame.Built;
 import pegbook.figures.Finding;
 import pegbook.figures.Working;
-import pegbook.job.Frame.Boards;
 import pegbook.job.Job;
 import pegbook.measure.Area;
-import pegbook.measure.Length;
 import pegbook.measure.UnitSystem;
 import pegbook.testing.Chance;
 import pegbook.testing.FootingJob;
@@ -238,7 +236,7 @@ class FloorFrameCalculatorTest {
     Built other = built(turned);
     assertThat(other.pieces()).isEqualTo(one.pieces());
     assertThat(other.beam().name()).isEqualTo(one.beam().name());
-    assertThat(other.boards().stock()).isEqualTo(one.boards().stock());
+    assertThat(other.boards().pieces()).isEqualTo(one.boards().pieces());
   }
 
   @Property(tries = 100, seed = Chance.SEED)
@@ -256,30 +254,6 @@ class FloorFrameCalculatorTest {
     FloorFrameFormulas formulas = new FloorFrameFormulas(UnitSystem.IMPERIAL);
     return new Working(formulas.bendingSpan(), "", List.of(1000.0, 1.0, 1.5, depth, load, spacing))
         .result();
-  }
-
-  /** By hand: 16 ft by 12 ft, boards of 5.5 in with 1/8 in: 26 rows across 12 ft, none spliced. */
-  @Test
-  void boardsOfARectangle() {
-    Boards boards =
-        new Boards(
-            Length.ofInches(5.5),
-            Length.ofInches(1),
-            Length.ofInches(0.125),
-            Length.ofFeet(16),
-            false);
-    pegbook.geometry.Polygon figure =
-        new pegbook.geometry.Polygon(
-            List.of(
-                pegbook.geometry.Point.of(Length.ZERO, Length.ZERO),
-                pegbook.geometry.Point.of(Length.ofFeet(12), Length.ZERO),
-                pegbook.geometry.Point.of(Length.ofFeet(12), Length.ofFeet(16)),
-                pegbook.geometry.Point.of(Length.ZERO, Length.ofFeet(16))));
-    BoardRows.Rows rows = BoardRows.rows(boards, figure, 0.4064);
-    assertThat(rows.count()).isEqualTo(26);
-    assertThat(rows.stock()).isEqualTo(26);
-    assertThat(rows.laid()).isEqualTo(26 * 16 * 0.3048, offset(1e-9));
-    assertThat(rows.waste()).isEqualTo(0, offset(1e-9));
   }
 
   /** By hand: 3.5 ft of beam under 400 lb in its middle, and the worst of two loads. */

@@ -18,7 +18,6 @@ import pegbook.figures.Placement;
 import pegbook.figures.Task;
 import pegbook.geometry.Point;
 import pegbook.geometry.Polygon;
-import pegbook.job.Frame.Boards;
 import pegbook.job.Job;
 import pegbook.measure.Length;
 import pegbook.testing.FootingJob;
@@ -26,15 +25,6 @@ import pegbook.testing.FootingJob;
 /** Boards, counts, hours and the fall from the edge, worked by hand. */
 class FrameByHandTest {
   private static final double FOOT = 0.3048;
-
-  private static Boards boards(double sold) {
-    return new Boards(
-        Length.ofMillimetres(140),
-        Length.ofMillimetres(28),
-        Length.ofMillimetres(5),
-        new Length(sold),
-        false);
-  }
 
   private static Polygon figure(double... places) {
     List<Point> corners = new java.util.ArrayList<>();
@@ -44,50 +34,28 @@ class FrameByHandTest {
     return new Polygon(corners);
   }
 
-  /**
-   * 2 m wide, 5 m long, boards of 4 m: 14 rows of 145 mm, each of 4 m and 1 m; four ends of 1 m
-   * come from one board, so 14 and 4 boards.
-   */
+  /** 2 m wide, 5 m long: 14 rows of 145 mm. */
   @Test
-  void longRowsAreSplicedAndTheirEndsShareBoards() {
-    BoardRows.Rows rows = BoardRows.rows(boards(4), figure(0, 0, 2, 0, 2, 5, 0, 5), 0.4);
-    assertThat(rows.count()).isEqualTo(14);
-    assertThat(rows.laid()).isEqualTo(14 * 5.0, offset(1e-9));
-    assertThat(rows.stock()).isEqualTo(14 + 4);
-    assertThat(rows.waste()).isEqualTo(1 - 70 / 72.0, offset(1e-9));
-    assertThat(rows.covered()).isEqualTo(70 * 0.145, offset(1e-9));
-  }
-
-  /** A splice lies over a joist: with joists at 0.6 m a board of 4 m is used for 3.6 m. */
-  @Test
-  void aSpliceLiesOverAJoist() {
-    BoardRows.Rows rows = BoardRows.rows(boards(4), figure(0, 0, 0.29, 0, 0.29, 5, 0, 5), 0.6);
-    assertThat(rows.count()).isEqualTo(2);
-    assertThat(rows.stock()).as("two of 3.6 m, two of 1.4 m from one board").isEqualTo(3);
+  void rowsCoverTheWidth() {
+    List<BoardRows.Row> rows = BoardRows.over(figure(0, 0, 2, 0, 2, 5, 0, 5), 0.145, 0.005);
+    assertThat(rows).hasSize(14);
+    assertThat(laid(rows)).isEqualTo(14 * 5.0, offset(1e-9));
   }
 
   /** Rows of a right triangle of 1.45 m by 2.9 m: 0.29 m less with every row of ten. */
   @Test
   void rowsAreAsLongAsTheFloorUnderThem() {
-    BoardRows.Rows rows = BoardRows.rows(boards(4), figure(0, 0, 1.45, 0, 0, 2.9), 0.4);
-    assertThat(rows.count()).isEqualTo(10);
+    List<BoardRows.Row> rows = BoardRows.over(figure(0, 0, 1.45, 0, 0, 2.9), 0.145, 0.005);
+    assertThat(rows).hasSize(10);
     double sum = 0;
     for (int i = 0; i < 10; i++) {
       sum += 2.9 - 0.29 * i;
     }
-    assertThat(rows.laid()).isEqualTo(sum, offset(1e-9));
+    assertThat(laid(rows)).isEqualTo(sum, offset(1e-9));
   }
 
-  /** The shortest rest that is long enough is used: 2.4 and 1.5 leave 0.6 and 1.5 of 3 m boards. */
-  @Test
-  void restsThatFitBestAreUsedFirst() {
-    // Rows of 2.4, 1.5 and 0.5 m: the last comes from the rest of the first.
-    Polygon steps =
-        figure(
-            0, 0, 0.435, 0, 0.435, 0.5, 0.2899, 0.5, 0.2899, 1.5, 0.1449, 1.5, 0.1449, 2.4, 0, 2.4);
-    BoardRows.Rows rows = BoardRows.rows(boards(3), steps, 0.4);
-    assertThat(rows.count()).isEqualTo(3);
-    assertThat(rows.stock()).isEqualTo(2);
+  private static double laid(List<BoardRows.Row> rows) {
+    return rows.stream().mapToDouble(BoardRows.Row::length).sum();
   }
 
   @ParameterizedTest

@@ -1,12 +1,17 @@
 package pegbook.calc.powerline;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import pegbook.calc.powerline.PowerLine.PipeRun;
 import pegbook.calc.powerline.PowerLine.Rule;
 import pegbook.calc.powerline.PowerLine.Stretch;
+import pegbook.figures.CutPiece;
 import pegbook.figures.Finding;
 import pegbook.figures.Need;
 import pegbook.figures.Task;
@@ -147,7 +152,6 @@ class PowerLineCalculatorTest {
     List<Need> needs = PowerJob.imperial().plan().needs();
     assertThat(needs.stream().map(Need::id))
         .containsExactly(
-            "power-conduit",
             "power-bends",
             "power-couplings",
             "power-wire",
@@ -157,7 +161,62 @@ class PowerLineCalculatorTest {
     assertThat(needs.stream().map(Need::order))
         .usingElementComparator((one, other) -> Math.abs(one - other) < 1e-6 ? 0 : 1)
         // 2 · 109 ft and 5 % is 228.9, 114.45; 39.9 ft³ of sand is 1.48 yd³.
-        .containsExactly(10.0, 2.0, 11.0, 230.0, 115.0, 105.0, 1.5);
+        .containsExactly(2.0, 13.0, 230.0, 115.0, 105.0, 1.5);
+  }
+
+  /** Length in whole inches and count of each piece, longest first. */
+  private static Map<Long, Integer> pieces(PowerLine line) {
+    Map<Long, Integer> pieces = new LinkedHashMap<>();
+    for (CutPiece piece : line.pieces()) {
+      assertThat(piece.size()).isEqualTo("PVC 1/2 in");
+      pieces.merge(Math.round(piece.length().inches()), piece.count(), Integer::sum);
+    }
+    return pieces;
+  }
+
+  /**
+   * By hand: 100 ft in ten whole lengths of 10 ft, and 18 in of cover with 18 in over the ground at
+   * both ends. From end to end: riser, bend, ten pieces, bend, riser: fourteen parts, thirteen
+   * joints.
+   */
+  @Test
+  void aStraightRunInWholeLengthsWithARiserAtEachEnd() {
+    PowerLine line = PowerJob.imperial().plan();
+    assertThat(pieces(line)).containsExactly(entry(120L, 10), entry(36L, 2));
+    PipeRun run = line.line().orElseThrow().pipes().get(0);
+    assertThat(run.bends()).isEqualTo(2);
+    assertThat(run.couplings()).isEqualTo(13);
+    assertThat(run.ends()).containsExactly("R1", "R2");
+  }
+
+  /**
+   * By hand: legs of 30 ft and 25 ft 4 in from lengths of 20 ft: 20 and 10; 20 and 5 ft 4 in. One
+   * corner, so three bends; four pieces, two risers: nine parts, eight joints.
+   */
+  @Test
+  void aLegLongerThanEveryLengthIsJoinedAndTheRestIsCut() {
+    PowerLine line =
+        PowerJob.imperial()
+            .route("0 ft, 40 ft", "0 ft, 10 ft", "25 ft 4 in, 10 ft")
+            .job("stock", "{\"conduit\": [{\"size\": \"PVC 1/2 in\", \"length\": \"20 ft\"}]}")
+            .plan();
+    assertThat(pieces(line))
+        .containsExactly(entry(240L, 2), entry(120L, 1), entry(64L, 1), entry(36L, 2));
+    PipeRun run = line.line().orElseThrow().pipes().get(0);
+    assertThat(run.bends()).isEqualTo(3);
+    assertThat(run.couplings()).isEqualTo(8);
+  }
+
+  /** Of two lengths the one that costs less to the foot is laid: 5.00 for 10 ft, 11.00 for 20. */
+  @Test
+  void theCheaperLengthIsLaid() {
+    String stock =
+        """
+        {"conduit": [{"size": "PVC 1/2 in", "length": "20 ft", "price": "11.00 USD"},
+                     {"size": "PVC 1/2 in", "length": "10 ft", "price": "5.00 USD"}]}
+        """;
+    PowerLine line = PowerJob.imperial().job("stock", stock).plan();
+    assertThat(pieces(line)).containsExactly(entry(120L, 10), entry(36L, 2));
   }
 
   @Test

@@ -26,7 +26,7 @@ class SteelTasksTest {
   }
 
   private static SteelPlan plan(FillJob of) {
-    return SteelPlanCalculator.calculate(of.job(), of.holes);
+    return SteelPlanCalculator.calculate(of.job(), of.holes, of.holes);
   }
 
   private static double order(SteelPlan plan, String id) {
