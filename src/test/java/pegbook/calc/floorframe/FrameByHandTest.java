@@ -19,7 +19,6 @@ import pegbook.figures.Task;
 import pegbook.geometry.Point;
 import pegbook.geometry.Polygon;
 import pegbook.job.Job;
-import pegbook.measure.Length;
 import pegbook.testing.FootingJob;
 
 /** Boards, counts, hours and the fall from the edge, worked by hand. */
