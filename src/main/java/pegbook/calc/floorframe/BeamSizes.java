@@ -90,12 +90,7 @@ record BeamSizes(List<BeamSize> sizes, Optional<Beam> chosen, List<Working> work
       for (int count : plies) {
         for (TimberSize size : TimberSize.joists(job.heading().units())) {
           double shared = count < SHARING ? 1 : TimberFactor.find("repetitive").value();
-          Strength.of(
-                  frame,
-                  new FloorFrameFormulas(job.heading().units()),
-                  count + "-" + size.size(),
-                  size.depth(),
-                  shared)
+          Strength.of(frame, job.heading().units(), count + "-" + size.size(), size.depth(), shared)
               .ifPresent(strength -> beams.add(new Beam(size, count, strength)));
         }
       }

@@ -89,7 +89,7 @@ record JoistSizes(
     private Optional<Strength> strength(TimberSize size) {
       return Strength.of(
           frame,
-          new FloorFrameFormulas(job.heading().units()),
+          job.heading().units(),
           size.size(),
           size.depth(),
           TimberFactor.find("repetitive").value());

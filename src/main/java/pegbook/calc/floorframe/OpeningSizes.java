@@ -35,9 +35,9 @@ record OpeningSizes(List<Finding> findings, List<Working> workings) {
 
   static OpeningSizes of(
       Job job, Frame frame, LoadPath path, TimberSize joist, JoistSizes.Loads loads) {
-    FloorFrameFormulas formulas = new FloorFrameFormulas(job.heading().units());
     Strength strength =
-        Strength.of(frame, formulas, "2-" + joist.size(), joist.depth(), 1).orElseThrow();
+        Strength.of(frame, job.heading().units(), "2-" + joist.size(), joist.depth(), 1)
+            .orElseThrow();
     return new Search(job, joist, loads, strength, new ArrayList<>()).sizes(path);
   }
 

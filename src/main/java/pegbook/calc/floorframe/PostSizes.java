@@ -85,7 +85,7 @@ record PostSizes(TimberSize size, List<PostRow> rows, List<Working> workings) {
       double wet = frame.wet() ? TimberFactor.find("wet-post-compression").value() : 1;
       Working compression =
           work(
-              new StrengthFormulas(new FloorFrameFormulas(job.heading().units())).compression(),
+              new StrengthFormulas(job.heading().units()).compression(),
               size.size(),
               value.compression(),
               new Count(wet));

@@ -10,6 +10,7 @@ import pegbook.job.Frame.Timber;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Pressure;
+import pegbook.measure.UnitSystem;
 import pegbook.published.TimberFactor;
 import pegbook.published.TimberValue;
 
@@ -41,7 +42,7 @@ record Strength(
    * @return nothing where the table has no such timber
    */
   static Optional<Strength> of(
-      Frame frame, FloorFrameFormulas formulas, String subject, Length depth, double shared) {
+      Frame frame, UnitSystem units, String subject, Length depth, double shared) {
     if (frame.timber() instanceof Timber.Given given) {
       return Optional.of(
           new Strength(
@@ -49,7 +50,7 @@ record Strength(
     }
     Timber.Graded graded = (Timber.Graded) frame.timber();
     return TimberValue.find(graded.species().id(), graded.grade().id(), depth)
-        .map(value -> new Factors(frame.wet(), isIncised(graded), formulas, subject, shared))
+        .map(value -> new Factors(frame.wet(), isIncised(graded), units, subject, shared))
         .flatMap(
             factors ->
                 TimberValue.find(graded.species().id(), graded.grade().id(), depth)
@@ -68,9 +69,8 @@ record Strength(
       String subject,
       double shared,
       List<Working> workings) {
-    Factors(
-        boolean wet, boolean incised, FloorFrameFormulas formulas, String subject, double shared) {
-      this(wet, incised, new StrengthFormulas(formulas), subject, shared, new ArrayList<>());
+    Factors(boolean wet, boolean incised, UnitSystem units, String subject, double shared) {
+      this(wet, incised, new StrengthFormulas(units), subject, shared, new ArrayList<>());
     }
 
     private Strength on(TimberValue value, Length depth) {

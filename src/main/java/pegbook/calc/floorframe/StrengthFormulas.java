@@ -3,6 +3,7 @@ package pegbook.calc.floorframe;
 import java.util.List;
 import pegbook.figures.Formula;
 import pegbook.figures.Symbol;
+import pegbook.measure.UnitSystem;
 import pegbook.published.Citation;
 
 /** What timber bears: a published value times its factors, all printed, one where none counts. */
@@ -11,8 +12,8 @@ final class StrengthFormulas {
 
   private final FloorFrameFormulas of;
 
-  StrengthFormulas(FloorFrameFormulas of) {
-    this.of = of;
+  StrengthFormulas(UnitSystem units) {
+    of = new FloorFrameFormulas(units);
   }
 
   private Formula strength(

@@ -75,7 +75,8 @@ class DeckTablesTest {
                 Length.ofInches(0.125),
                 Length.ofFeet(12),
                 false));
-    return Strength.of(frame, FORMULAS, "", Length.ofInches(depth), shared).orElseThrow();
+    return Strength.of(frame, UnitSystem.IMPERIAL, "", Length.ofInches(depth), shared)
+        .orElseThrow();
   }
 
   /** The table ends at so much, whatever a joist would reach. */

@@ -170,7 +170,9 @@ class FrameByHandTest {
     assertThat(screws.amount()).isBetween(2 * rows * (joists - 1), 2 * rows * (joists + 5));
   }
 
-  /** Ground that is a plane is found again, 36 in outside the corner where it is lowest. */
+  /**
+   * Ground that is a plane is found again, 36 in straight down the slope from its lowest corner.
+   */
   @ParameterizedTest
   @CsvSource({"0.05, 0", "0, 0.05", "-0.04, 0.03", "0.02, 0.06"})
   void theFallIsToThePlaneBesideTheEdge(double perEast, double perNorth) {
@@ -194,15 +196,9 @@ class FrameByHandTest {
             .mapToDouble(mark -> height.applyAsDouble(mark.at()))
             .max()
             .orElseThrow();
-    double lowest = Double.POSITIVE_INFINITY;
-    for (Point corner : placement.outline().corners()) {
-      double away = Math.hypot(corner.east(), corner.north());
-      double scale = (away + 36 * 0.0254) / away;
-      lowest =
-          Math.min(
-              lowest,
-              height.applyAsDouble(new Point(corner.east() * scale, corner.north() * scale)));
-    }
+    double lowest =
+        placement.outline().corners().stream().mapToDouble(height).min().orElseThrow()
+            - 36 * 0.0254 * Math.hypot(perEast, perNorth);
     EdgeFall fall = EdgeFall.of(job, placement).orElseThrow();
     assertThat(fall.height().metres()).isEqualTo(40 * 0.0254 + highest - lowest, offset(1e-5));
     assertThat(frame(job).workings()).contains(fall.working());
