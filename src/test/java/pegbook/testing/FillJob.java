@@ -9,14 +9,17 @@ import java.util.TreeSet;
 import pegbook.figures.Hole;
 import pegbook.figures.MarkKind;
 import pegbook.geometry.Point;
+import pegbook.job.Anchors;
 import pegbook.job.Concrete;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Crew;
 import pegbook.job.Job;
 import pegbook.job.Language;
 import pegbook.job.OwnMix;
+import pegbook.job.Pier;
 import pegbook.job.Plan;
 import pegbook.job.Side;
+import pegbook.job.Sleeve;
 import pegbook.job.Steel;
 import pegbook.job.Stock;
 import pegbook.job.Supports;
@@ -185,5 +188,29 @@ public final class FillJob {
         plain.field(),
         plain.power(),
         plain.defaults());
+  }
+
+  /** A pier as {@link DigJob} makes it, with bolts and a pipe where they are given. */
+  public static Pier fitted(String id, Optional<Anchors> anchors, Optional<Sleeve> sleeve) {
+    FillJob some = new FillJob();
+    some.dig.pier(id, Point.ORIGIN, Optional.empty());
+    Pier plain = some.dig.piers.get(0);
+    return new Pier(
+        plain.id(),
+        plain.at(),
+        plain.hole(),
+        plain.depth(),
+        plain.gravel(),
+        plain.top(),
+        plain.tube(),
+        plain.steel(),
+        plain.instrument(),
+        plain.gap(),
+        plain.push(),
+        plain.wind(),
+        anchors,
+        sleeve,
+        plain.uplift(),
+        plain.side());
   }
 }

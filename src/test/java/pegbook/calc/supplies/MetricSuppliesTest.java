@@ -10,7 +10,6 @@ import pegbook.figures.Argument;
 import pegbook.figures.Hole;
 import pegbook.figures.Need;
 import pegbook.figures.Working;
-import pegbook.geometry.Point;
 import pegbook.job.Anchors;
 import pegbook.job.Pier;
 import pegbook.job.Sleeve;
@@ -146,22 +145,8 @@ class MetricSuppliesTest {
   }
 
   private static Pier pier(String id) {
-    FillJob some = new FillJob();
-    some.dig.pier(id, Point.ORIGIN, Optional.empty());
-    Pier plain = some.dig.piers.get(0);
-    return new Pier(
-        plain.id(),
-        plain.at(),
-        plain.hole(),
-        plain.depth(),
-        plain.gravel(),
-        plain.top(),
-        plain.tube(),
-        plain.steel(),
-        plain.instrument(),
-        plain.gap(),
-        plain.push(),
-        plain.wind(),
+    return FillJob.fitted(
+        id,
         Optional.of(
             new Anchors(
                 3,
@@ -175,8 +160,6 @@ class MetricSuppliesTest {
                 Length.ofMillimetres(50),
                 Length.ZERO,
                 Angle.ofDegrees(120),
-                Length.ofMillimetres(450))),
-        plain.uplift(),
-        plain.side());
+                Length.ofMillimetres(450))));
   }
 }

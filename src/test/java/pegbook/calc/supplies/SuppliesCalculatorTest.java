@@ -250,26 +250,7 @@ class SuppliesCalculatorTest {
   }
 
   private static Pier pier(String id, Anchors anchors, Optional<Sleeve> sleeve) {
-    FillJob some = new FillJob();
-    some.dig.pier(id, Point.ORIGIN, Optional.empty());
-    Pier plain = some.dig.piers.get(0);
-    return new Pier(
-        plain.id(),
-        plain.at(),
-        plain.hole(),
-        plain.depth(),
-        plain.gravel(),
-        plain.top(),
-        plain.tube(),
-        plain.steel(),
-        plain.instrument(),
-        plain.gap(),
-        plain.push(),
-        plain.wind(),
-        Optional.of(anchors),
-        sleeve,
-        plain.uplift(),
-        plain.side());
+    return FillJob.fitted(id, Optional.of(anchors), sleeve);
   }
 
   /** Orders are whole, never less than what is needed, never a whole piece more. */

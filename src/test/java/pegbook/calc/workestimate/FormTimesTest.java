@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import pegbook.figures.FrostSleeve;
 import pegbook.figures.Hole;
 import pegbook.figures.Task;
-import pegbook.geometry.Point;
 import pegbook.job.Anchors;
 import pegbook.job.Pier;
 import pegbook.job.Sleeve;
@@ -93,9 +92,6 @@ class FormTimesTest {
   }
 
   private static Pier pier(String id, boolean withSleeve, boolean withAnchors) {
-    FillJob some = new FillJob();
-    some.dig.pier(id, Point.ORIGIN, Optional.empty());
-    Pier plain = some.dig.piers.get(0);
     Anchors anchors =
         new Anchors(
             3,
@@ -106,22 +102,9 @@ class FormTimesTest {
             Angle.ZERO);
     Sleeve sleeve =
         new Sleeve(Length.ofInches(2), Length.ZERO, Angle.ofDegrees(120), Length.ofInches(18));
-    return new Pier(
-        plain.id(),
-        plain.at(),
-        plain.hole(),
-        plain.depth(),
-        plain.gravel(),
-        plain.top(),
-        plain.tube(),
-        plain.steel(),
-        plain.instrument(),
-        plain.gap(),
-        plain.push(),
-        plain.wind(),
+    return FillJob.fitted(
+        id,
         withAnchors ? Optional.of(anchors) : Optional.empty(),
-        withSleeve ? Optional.of(sleeve) : Optional.empty(),
-        plain.uplift(),
-        plain.side());
+        withSleeve ? Optional.of(sleeve) : Optional.empty());
   }
 }
