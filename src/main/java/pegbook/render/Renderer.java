@@ -108,6 +108,7 @@ public final class Renderer {
         FormFields.add(fields, layout, where);
       }
       DocumentMark.set(pdf, document);
+      SmallObjects.inline(pdf);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       pdf.save(bytes, new CompressParameters(OBJECTS_TOGETHER));
       complaints.refuse(where);
@@ -118,16 +119,24 @@ public final class Renderer {
     }
   }
 
-  /** Lays the document out, again and again while the ends of its sheets can be mended. */
+  /**
+   * Lays the document out; where the ends of its sheets can be mended, these alone again and again,
+   * and then the whole once more.
+   */
   private PdfBoxRenderer laidOut(
       Document markup, PDDocument pdf, DocumentFonts fonts, PlacedDrawings drawings) {
+    SheetEnds ends = new SheetEnds(markup);
     for (int time = 1; ; time++) {
       PdfBoxRenderer layout = layout(markup, pdf, fonts, drawings);
       layout.layout();
-      if (time == SheetEnds.MOST_TIMES || !SheetEnds.mend(layout.getRootBox())) {
+      boolean isLast = time >= SheetEnds.MOST_TIMES || !ends.mend(layout.getRootBox());
+      if (isLast && ends.isWhole()) {
         return layout;
       }
       layout.close();
+      if (isLast) {
+        ends.showAll();
+      }
     }
   }
 
@@ -140,6 +149,7 @@ public final class Renderer {
     builder.usePdfAConformance(PdfAConformance.PDFA_2_A);
     builder.useColorProfile(colours);
     builder.useObjectDrawerFactory(drawings);
+    builder.usePageSupplier(new TaggedPages());
     builder.withDiagnosticConsumer(Renderer::hear);
     for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
       builder.useExternalResourceAccessControl(

@@ -3,10 +3,14 @@ package pegbook.render;
 import com.openhtmltopdf.render.BlockBox;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.PageBox;
-import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /**
@@ -16,8 +20,9 @@ import org.w3c.dom.Element;
  * set tighter when it spills at all; when that does not help it takes two sides, with more room for
  * everything, unless that makes three or leaves one nearly empty.
  *
- * <p>Where a sheet ends is known only when it is laid out, so the document is laid out again after
- * each change.
+ * <p>Where a sheet ends is known only when it is laid out, so what was changed is laid out again.
+ * Every sheet begins a page, but for those that go on below another: the rest of the document is
+ * left out meanwhile, as it moves whole pages only.
  */
 final class SheetEnds {
   /** Laying out again stops after this many times, whatever is left. */
@@ -26,6 +31,7 @@ final class SheetEnds {
   /** A page filled to less than this part is nearly empty. */
   private static final double LEAST = 0.18;
 
+  private static final String SHEET = "sheet";
   private static final String TIGHT = "tight";
   private static final String FOLLOWS = "follows";
 
@@ -41,22 +47,66 @@ final class SheetEnds {
 
   private static final String IF_TWO_SIDES = "if-two-sides";
 
-  private final List<Box> sheets = new ArrayList<>();
-  private final List<PageBox> pages;
+  private static final String STYLE = "style";
 
-  private SheetEnds(BlockBox root) {
-    this.pages = root.getLayer().getPages();
-    collect(root);
+  private final List<Element> sheets;
+
+  /** The style that each sheet was written with. */
+  private final List<String> styles;
+
+  /** Where each sheet stood when it was laid out last. */
+  private final Map<Element, Extent> extents = new HashMap<>();
+
+  private Set<Element> shown;
+
+  /**
+   * Where a sheet stands; pages count from the first that was laid out with it.
+   *
+   * @param first its first page
+   * @param last its last page
+   * @param filled how much of its last page lies above its end
+   */
+  private record Extent(int first, int last, double filled) {}
+
+  /** The ends of a document's sheets, before it is laid out. */
+  SheetEnds(Document markup) {
+    this.sheets =
+        Markup.elements(markup.getDocumentElement()).stream()
+            .filter(each -> Markup.hasClass(each, SHEET))
+            .filter(
+                each -> Markup.around(each).stream().noneMatch(box -> Markup.hasClass(box, SHEET)))
+            .toList();
+    this.styles = sheets.stream().map(sheet -> sheet.getAttribute(STYLE)).toList();
+    this.shown = Set.copyOf(sheets);
+  }
+
+  /** Whether no sheet is left out. */
+  boolean isWhole() {
+    return shown.size() == sheets.size();
+  }
+
+  /** Leaves no sheet out. */
+  void showAll() {
+    show(Set.copyOf(sheets));
   }
 
   /**
-   * Changes the classes of sheets, so that fewer end on a nearly empty page.
+   * Changes the classes of sheets, so that fewer end on a nearly empty page, and leaves the others
+   * out.
    *
-   * @return whether anything was changed, and the document must be laid out again
+   * @param laidOut what was laid out, of the sheets that are not left out
+   * @return whether anything was changed, and must be laid out again
    */
-  static boolean mend(BlockBox laidOut) {
-    SheetEnds ends = new SheetEnds(laidOut);
-    return ends.tighten() || ends.letOneFollow();
+  boolean mend(BlockBox laidOut) {
+    measure(laidOut, laidOut.getLayer().getPages());
+    Set<Element> changed = tighten();
+    if (changed.isEmpty()) {
+      changed = letOneFollow();
+    }
+    if (!changed.isEmpty()) {
+      show(changed);
+    }
+    return !changed.isEmpty();
   }
 
   /** Whether an element belongs to the form that its sheet has not taken. */
@@ -67,32 +117,84 @@ final class SheetEnds {
     return around.stream().anyMatch(each -> Markup.hasClass(each, hidden));
   }
 
-  private void collect(Box box) {
+  private void measure(Box box, List<PageBox> pages) {
     Element element = box.getElement();
-    if (element != null && Markup.hasClass(element, "sheet")) {
-      sheets.add(box);
+    if (element != null && Markup.hasClass(element, SHEET)) {
+      extents.put(element, extent(box, pages));
       return;
     }
-    box.getChildren().forEach(this::collect);
+    box.getChildren().forEach(child -> measure(child, pages));
   }
 
-  private boolean tighten() {
-    boolean any = false;
+  private static Extent extent(Box sheet, List<PageBox> pages) {
+    int bottom = sheet.getAbsY() + sheet.getHeight();
+    int last = pageOf(bottom - 1, pages);
+    double top = pages.get(last).getTop();
+    double room = pages.get(last).getBottom() - top;
+    return new Extent(pageOf(sheet.getAbsY(), pages), last, (bottom - top) / room);
+  }
+
+  private static int pageOf(int y, List<PageBox> pages) {
+    int page = 0;
+    while (page + 1 < pages.size() && y >= pages.get(page).getBottom()) {
+      page++;
+    }
+    return page;
+  }
+
+  /** Shows sheets, with those that go on below them or above, and leaves the others out. */
+  private void show(Set<Element> chosen) {
+    Set<Element> together = new HashSet<>();
+    for (int from = 0; from < sheets.size(); ) {
+      int to = from + 1;
+      while (to < sheets.size() && is(sheets.get(to), FOLLOWS)) {
+        to++;
+      }
+      List<Element> run = sheets.subList(from, to);
+      if (run.stream().anyMatch(chosen::contains)) {
+        together.addAll(run);
+      }
+      from = to;
+    }
     for (int at = 0; at < sheets.size(); at++) {
-      Box sheet = sheets.get(at);
-      int more = lastPage(sheet) - pageOf(sheet.getAbsY());
-      if (more > 0 && isFor(sheet, ONE_SIDE)) {
-        any |= fit(sheet, ONE_SIDE, TWO_SIDES);
-      } else if ((more > 0 && isShort(at)) || (more > 1 && isFor(sheet, TWO_SIDES))) {
-        any |= fit(sheet, TWO_SIDES, "");
+      Element sheet = sheets.get(at);
+      String style = styles.get(at);
+      if (!together.contains(sheet)) {
+        sheet.setAttribute(STYLE, "display: none");
+      } else if (style.isEmpty()) {
+        sheet.removeAttribute(STYLE);
+      } else {
+        sheet.setAttribute(STYLE, style);
       }
     }
-    return any;
+    shown = together;
+  }
+
+  private Set<Element> tighten() {
+    Set<Element> changed = new HashSet<>();
+    for (int at = 0; at < sheets.size(); at++) {
+      Element sheet = sheets.get(at);
+      Extent extent = extents.get(sheet);
+      if (extent == null) {
+        continue;
+      }
+      int more = extent.last() - extent.first();
+      boolean isChanged = false;
+      if (more > 0 && is(sheet, ONE_SIDE)) {
+        isChanged = fit(sheet, ONE_SIDE, TWO_SIDES);
+      } else if ((more > 0 && isShort(at)) || (more > 1 && is(sheet, TWO_SIDES))) {
+        isChanged = fit(sheet, TWO_SIDES, "");
+      }
+      if (isChanged) {
+        changed.add(sheet);
+      }
+    }
+    return changed;
   }
 
   /** Sets a sheet tighter; one that is tight already and of a form takes the next form, loose. */
-  private static boolean fit(Box sheet, String form, String next) {
-    if (!isFor(sheet, TIGHT)) {
+  private static boolean fit(Element sheet, String form, String next) {
+    if (!is(sheet, TIGHT)) {
       addClass(sheet, TIGHT);
       return true;
     }
@@ -100,7 +202,7 @@ final class SheetEnds {
       addClass(sheet, TURNED);
       return true;
     }
-    if (!isFor(sheet, form)) {
+    if (!is(sheet, form)) {
       return false;
     }
     removeClass(sheet, TIGHT);
@@ -109,66 +211,58 @@ final class SheetEnds {
     return true;
   }
 
-  private static boolean canTurn(Box sheet) {
-    return !isFor(sheet, TURNED)
-        && Markup.elements(sheet.getElement()).stream()
-            .anyMatch(place -> Markup.hasClass(place, TURN));
+  private static boolean canTurn(Element sheet) {
+    return !is(sheet, TURNED)
+        && Markup.elements(sheet).stream().anyMatch(place -> Markup.hasClass(place, TURN));
   }
 
-  private static boolean isFor(Box sheet, String name) {
-    return Markup.hasClass(sheet.getElement(), name);
+  private static boolean is(Element sheet, String name) {
+    return Markup.hasClass(sheet, name);
   }
 
-  /** One only, for it moves all that stands behind it. */
-  private boolean letOneFollow() {
+  /** One only, for it moves all that stands behind it on the same pages. */
+  private Set<Element> letOneFollow() {
     for (int at = 0; at + 1 < sheets.size(); at++) {
-      Box next = sheets.get(at + 1);
-      if (isShort(at) && !Markup.hasClass(next.getElement(), FOLLOWS)) {
+      Element next = sheets.get(at + 1);
+      if (extents.containsKey(sheets.get(at)) && isShort(at) && !is(next, FOLLOWS)) {
         addClass(next, FOLLOWS);
-        return true;
+        return Set.of(next);
       }
     }
-    return false;
+    return Set.of();
   }
 
-  private static void addClass(Box sheet, String name) {
-    Element element = sheet.getElement();
-    element.setAttribute("class", element.getAttribute("class") + ' ' + name);
+  private static void addClass(Element sheet, String name) {
+    sheet.setAttribute("class", sheet.getAttribute("class") + ' ' + name);
   }
 
-  private static void removeClass(Box sheet, String name) {
-    Element element = sheet.getElement();
+  private static void removeClass(Element sheet, String name) {
     String others =
-        Stream.of(element.getAttribute("class").split("\\s+", -1))
+        Stream.of(sheet.getAttribute("class").split("\\s+", -1))
             .filter(each -> !each.equals(name))
             .collect(Collectors.joining(" "));
-    element.setAttribute("class", others);
+    sheet.setAttribute("class", others);
   }
 
   /** Whether the last page of a sheet holds little, and nothing else. */
   private boolean isShort(int at) {
-    Box sheet = sheets.get(at);
-    int page = lastPage(sheet);
-    boolean before = at > 0 && lastPage(sheets.get(at - 1)) == page;
-    boolean after = at + 1 < sheets.size() && pageOf(sheets.get(at + 1).getAbsY()) == page;
-    double top = pages.get(page).getTop();
-    double room = pages.get(page).getBottom() - top;
-    return !before && !after && (bottom(sheet) - top) / room < LEAST;
+    Extent extent = extents.get(sheets.get(at));
+    boolean before =
+        at > 0 && is(sheets.get(at), FOLLOWS) && lastPage(sheets.get(at - 1)) == extent.last();
+    boolean after =
+        at + 1 < sheets.size()
+            && is(sheets.get(at + 1), FOLLOWS)
+            && firstPage(sheets.get(at + 1)) == extent.last();
+    return !before && !after && extent.filled() < LEAST;
   }
 
-  private int lastPage(Box sheet) {
-    return pageOf(bottom(sheet) - 1);
+  private int lastPage(Element sheet) {
+    Extent extent = extents.get(sheet);
+    return extent == null ? -1 : extent.last();
   }
 
-  private static int bottom(Box sheet) {
-    return sheet.getAbsY() + sheet.getHeight();
-  }
-
-  private int pageOf(int y) {
-    int page = 0;
-    while (page + 1 < pages.size() && y >= pages.get(page).getBottom()) {
-      page++;
-    }
-    return page;
+  private int firstPage(Element sheet) {
+    Extent extent = extents.get(sheet);
+    return extent == null ? -1 : extent.first();
   }
 }
