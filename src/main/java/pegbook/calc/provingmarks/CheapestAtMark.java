@@ -12,13 +12,26 @@ final class CheapestAtMark {
   static final long NEVER = Long.MAX_VALUE;
 
   private final long[] rows;
-  private long[] prices = new long[0];
+
+  /**
+   * The distances from the cheapest to the dearest; a bit of the search is a place in this order.
+   */
+  private int[] order = new int[0];
+
+  private long[] ordered = new long[0];
+
+  /** What the search has to meet, in bits of that order. */
+  private final long[] sets;
+
+  private int setCount;
+  private long found;
   private long bits;
   private long price;
   private long steps;
 
   CheapestAtMark(long[] rows) {
     this.rows = rows;
+    this.sets = new long[rows.length];
   }
 
   /**
@@ -30,14 +43,24 @@ final class CheapestAtMark {
    * @return the price, or {@link #NEVER}
    */
   long find(long[] prices, long taken, long barred) {
-    this.prices = prices;
+    order(prices);
     price = NEVER;
-    bits = taken;
+    found = 0;
     long spent = 0;
     for (long left = taken; left != 0; left &= left - 1) {
       spent += prices[Long.numberOfTrailingZeros(left)];
     }
-    branch(taken, barred, spent);
+    setCount = 0;
+    for (long row : rows) {
+      if ((row & taken) == 0) {
+        sets[setCount++] = places(row & ~barred);
+      }
+    }
+    branch(0, 0, spent);
+    bits = taken;
+    for (long left = found; left != 0; left &= left - 1) {
+      bits |= 1L << order[Long.numberOfTrailingZeros(left)];
+    }
     return price;
   }
 
@@ -51,14 +74,40 @@ final class CheapestAtMark {
     return steps;
   }
 
+  /** Puts the distances in order; of the same price, as they stand. */
+  private void order(long[] prices) {
+    if (order.length != prices.length) {
+      order = new int[prices.length];
+      ordered = new long[prices.length];
+    }
+    for (int next = 0; next < prices.length; next++) {
+      int at = next;
+      while (at > 0 && ordered[at - 1] > prices[next]) {
+        ordered[at] = ordered[at - 1];
+        order[at] = order[at - 1];
+        at--;
+      }
+      ordered[at] = prices[next];
+      order[at] = next;
+    }
+  }
+
+  private long places(long row) {
+    long places = 0;
+    for (int place = 0; place < order.length; place++) {
+      places |= (row >>> order[place] & 1L) << place;
+    }
+    return places;
+  }
+
   private void branch(long taken, long barred, long spent) {
     steps++;
     long fewest = 0;
     long apart = 0;
     long more = 0;
-    for (long row : rows) {
-      if ((row & taken) == 0) {
-        long open = row & ~barred;
+    for (int at = 0; at < setCount; at++) {
+      if ((sets[at] & taken) == 0) {
+        long open = sets[at] & ~barred;
         if (open == 0) {
           return;
         }
@@ -67,7 +116,7 @@ final class CheapestAtMark {
         }
         if ((open & apart) == 0) {
           apart |= open;
-          more += prices[cheapest(open)];
+          more += ordered[Long.numberOfTrailingZeros(open)];
         }
       }
     }
@@ -76,26 +125,14 @@ final class CheapestAtMark {
     }
     if (fewest == 0) {
       price = spent;
-      bits = taken;
+      found = taken;
       return;
     }
     long gone = barred;
-    for (long left = fewest; left != 0; ) {
-      int next = cheapest(left);
-      branch(taken | 1L << next, gone, spent + prices[next]);
-      gone |= 1L << next;
-      left &= ~(1L << next);
-    }
-  }
-
-  private int cheapest(long open) {
-    int best = Long.numberOfTrailingZeros(open);
-    for (long left = open & (open - 1); left != 0; left &= left - 1) {
+    for (long left = fewest; left != 0; left &= left - 1) {
       int next = Long.numberOfTrailingZeros(left);
-      if (prices[next] < prices[best]) {
-        best = next;
-      }
+      branch(taken | 1L << next, gone, spent + ordered[next]);
+      gone |= 1L << next;
     }
-    return best;
   }
 }
