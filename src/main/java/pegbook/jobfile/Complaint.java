@@ -115,6 +115,7 @@ enum Complaint {
   SIZE_OF_OTHER_UNITS,
   PIER_UNKNOWN,
   GRADE_NOT_LISTED,
+  SPECIES_OF_INCHES,
   NOT_A_SUPPORT;
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)\\}");

@@ -14,6 +14,7 @@ import pegbook.job.Frame.Species;
 import pegbook.job.Frame.Timber;
 import pegbook.measure.Length;
 import pegbook.measure.Pressure;
+import pegbook.measure.UnitSystem;
 import pegbook.published.TimberValue;
 
 /** What a floor's frame is made of. */
@@ -157,7 +158,7 @@ final class FrameKeys {
         : new Timber.Graded(fields.get(SPECIES), fields.getOrAssume(GRADE), fields.find(TREATMENT));
   }
 
-  /** Either a species or values; a grade that the table has. */
+  /** Either a species or values; a species in inches, and a grade that the table has. */
   private static boolean isKnown(Fields fields, Report report) {
     if (fields.has(SPECIES) == fields.has(VALUES)) {
       fields.complainNotOne(List.of(SPECIES, VALUES));
@@ -165,6 +166,10 @@ final class FrameKeys {
     }
     Optional<Species> species = fields.find(SPECIES);
     Optional<Grade> grade = fields.findOrDefault(GRADE);
+    if (species.isPresent() && report.units() == UnitSystem.METRIC) {
+      report.complain(fields.node(SPECIES), Complaint.SPECIES_OF_INCHES, Map.of());
+      return false;
+    }
     if (species.isEmpty() || grade.isEmpty()) {
       return true;
     }
