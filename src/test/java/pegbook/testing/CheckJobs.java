@@ -111,8 +111,9 @@ public final class CheckJobs {
       throws IOException {
     byte[] bytes = Files.readAllBytes(document);
     documents.incrementAndGet();
-    pages.addAndGet(PdfReader.read(bytes).pages().size());
-    for (Problem problem : PageCheck.problems(bytes, Rules.of(document))) {
+    PrintedDocument printed = PdfReader.read(bytes);
+    pages.addAndGet(printed.pages().size());
+    for (Problem problem : PageCheck.problems(printed, Rules.of(document))) {
       found.add(document + " " + problem);
     }
     if (isHeldAgainstStandards) {
