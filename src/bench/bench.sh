@@ -21,7 +21,7 @@ trap 'rm -rf "$work"' EXIT INT TERM
 [ -d target/test-classes/pegbook/bench ] || { echo "no tests: run mvn test-compile first" >&2; exit 2; }
 
 # As bin/pegbook starts it, with the bench and the maker of jobs behind the program's own jars.
-flags="-XX:TieredStopAtLevel=1 $(sed -n 's/^flags="\(.*\)"$/\1/p' "$home/bin/pegbook") -XX:SharedArchiveFile=$home/lib/pegbook.jsa"
+flags="$(sed -n 's/^\(pace\|flags\)="\(.*\)"$/\2/p' "$home/bin/pegbook" | tr '\n' ' ') -XX:SharedArchiveFile=$home/lib/pegbook.jsa"
 path=$home/lib/pegbook.jar:target/test-classes
 # shellcheck disable=SC2086
 bench() { "$java" $flags "-Dpegbook.home=$home" -cp "$path" pegbook.BinderBench "$@"; }
