@@ -11,6 +11,8 @@ import pegbook.calc.powerline.PowerLine;
 import pegbook.calc.powerline.PowerLineCalculator;
 import pegbook.figures.Diggings;
 import pegbook.figures.Placement;
+import pegbook.figures.SafePeg;
+import pegbook.figures.SpoilHeap;
 import pegbook.job.Job;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
@@ -83,13 +85,18 @@ public final class PowerJob {
 
   /** Its power line, without heaps and pegs. */
   public PowerLine plan() {
+    return plan(List.of(), List.of());
+  }
+
+  /** Its power line among heaps and pegs. */
+  public PowerLine plan(List<SpoilHeap> heaps, List<SafePeg> pegs) {
     Job read = read();
     Placement placement = PlacementCalculator.calculate(read);
     return PowerLineCalculator.calculate(
         read,
         placement,
-        new Diggings(DepthTargetsCalculator.calculate(read, placement).holes(), List.of()),
-        List.of());
+        new Diggings(DepthTargetsCalculator.calculate(read, placement).holes(), heaps),
+        pegs);
   }
 
   /** Route, conductors and trench. */
