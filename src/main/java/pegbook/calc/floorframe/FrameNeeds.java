@@ -10,6 +10,7 @@ import pegbook.figures.Argument;
 import pegbook.figures.Need;
 import pegbook.figures.Task;
 import pegbook.measure.Duration;
+import pegbook.measure.Rounding;
 import pegbook.measure.Unit;
 
 /**
@@ -75,7 +76,9 @@ final class FrameNeeds {
 
   private int nails() {
     double beams =
-        layout.bays().stream().mapToDouble(bay -> 2 * Math.ceil(bay.length() / NAIL_EVERY)).sum();
+        layout.bays().stream()
+            .mapToDouble(bay -> 2 * Rounding.UP.steps(bay.length(), NAIL_EVERY))
+            .sum();
     long ends =
         layout.joists().stream().mapToLong(joist -> joist.parts().size()).sum() * 2
             - pieces.tailEnds();
