@@ -18,6 +18,7 @@ import pegbook.job.Language;
 import pegbook.job.OwnMix;
 import pegbook.job.Pier;
 import pegbook.job.Plan;
+import pegbook.job.Power;
 import pegbook.job.Side;
 import pegbook.job.Sleeve;
 import pegbook.job.Steel;
@@ -57,6 +58,8 @@ public final class FillJob {
 
   /** What keeps frost off the sides of all its footings. */
   public Optional<Side> side = Optional.empty();
+
+  public Optional<Power> power = Optional.empty();
 
   public final List<Hole> holes = new ArrayList<>();
 
@@ -186,7 +189,7 @@ public final class FillJob {
         plain.shop(),
         plain.prices(),
         plain.field(),
-        plain.power(),
+        power.or(plain::power),
         plain.defaults());
   }
 
