@@ -5,9 +5,10 @@
 #
 #   src/bench/mutate.sh [PACKAGE…]      (calc.bearing, measure; default all; from the project's folder)
 #
-# LIMIT=10 tries ten changes a class, spread over it, instead of all. TESTS names tests that run as
-# well, such as 'pegbook.packet.HoldsTogetherTest'. What survived stands in
-# target/mutate/PACKAGE/index.html; the table at the end counts every package that has been run.
+# LIMIT=10 tries ten changes a class, spread over it, instead of all. CLASSES='Board* Edge*' changes
+# these alone; such parts of a package are counted together. TESTS names tests that run as well, such
+# as 'pegbook.packet.HoldsTogetherTest'. What survived stands in target/mutate/PACKAGE/index.html (of
+# a part: PACKAGE@CLASSES); the table at the end counts every package that has been run.
 # Tests tagged "long" are left out, and properties make 12 tries (testing.FewTries).
 set -eu
 
@@ -17,17 +18,25 @@ fi
 mkdir -p target/mutate
 mvn -q -B -Dquick test-compile
 for package in "$@"; do
+  classes=
+  set -f
+  for class in ${CLASSES:-'*'}; do
+    classes="${classes:+$classes,}pegbook.$package.$class"
+  done
+  set +f
+  into="$package${CLASSES:+@$(printf %s "$CLASSES" | tr -d '* ')}"
+  rm -rf "target/mutate/$into"
   tests="pegbook.$package.*,pegbook.packet.EveryFormulaTest${TESTS:+,$TESTS}"
-  if ! mvn -q -B -Dquick -Pmutate "-Dmutate=$package" "-Dmutate.tests=$tests" \
+  if ! mvn -q -B -Dquick -Pmutate "-Dmutate=$into" "-Dmutate.classes=$classes" "-Dmutate.tests=$tests" \
       ${LIMIT:+"-Dfeatures=+CLASSLIMIT(limit[$LIMIT])"} \
-      org.pitest:pitest-maven:mutationCoverage > "target/mutate/$package.log" 2>&1; then
-    echo "$package could not be run, see target/mutate/$package.log" >&2
+      org.pitest:pitest-maven:mutationCoverage > "target/mutate/$into.log" 2>&1; then
+    echo "$package could not be run, see target/mutate/$into.log" >&2
   fi
 done
 
 # A change that ends in an endless loop or without memory was noticed too.
 awk -F, '
-  FNR == 1 { n = split(FILENAME, path, "/"); package = path[n - 1] }
+  FNR == 1 { n = split(FILENAME, path, "/"); package = path[n - 1]; sub(/@.*/, "", package) }
   $6 == "NON_VIABLE" { next }
   { all[package]++; sum++ }
   $6 == "NO_COVERAGE" { bare[package]++; bareSum++ }
