@@ -25,7 +25,12 @@ for package in "$@"; do
   done
   set +f
   into="$package${CLASSES:+@$(printf %s "$CLASSES" | tr -d '* ')}"
-  rm -rf "target/mutate/$into"
+  # A package is counted once: as a whole, or in parts.
+  if [ -n "${CLASSES:-}" ]; then
+    rm -rf "target/mutate/$package" "target/mutate/$into"
+  else
+    rm -rf "target/mutate/$package" "target/mutate/$package@"*
+  fi
   tests="pegbook.$package.*,pegbook.packet.EveryFormulaTest${TESTS:+,$TESTS}"
   if ! mvn -q -B -Dquick -Pmutate "-Dmutate=$into" "-Dmutate.classes=$classes" "-Dmutate.tests=$tests" \
       ${LIMIT:+"-Dfeatures=+CLASSLIMIT(limit[$LIMIT])"} \
