@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.assertj.core.api.AbstractDoubleAssert;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.floorframe.FloorFrame.BayRow;
 import pegbook.calc.floorframe.FloorFrame.Built;
@@ -28,9 +27,6 @@ import pegbook.testing.FootingJob;
  * in, members are 1 1/2 in thick.
  */
 class FrameOfADeckTest {
-  private static FloorFrame deck;
-  private static FloorFrame square;
-
   private static FloorFrame frame(FootingJob parts) {
     Job job = parts.job();
     return FloorFrameCalculator.calculate(job, FootingJob.placement(job), FootingJob.holes(job));
@@ -45,16 +41,18 @@ class FrameOfADeckTest {
     return parts;
   }
 
-  @BeforeAll
-  static void work() {
-    deck = frame(parts("24 ft", 5));
+  private static FloorFrame deck() {
+    return frame(parts("24 ft", 5));
+  }
+
+  private static FloorFrame square() {
     FootingJob parts = parts("12 ft", 3);
     parts.piers =
         """
         [{ "id": "P1", "at": "centre", "hole": "22 in", "depth": "58 in", "top": "36 in",
            "tube": { "inside": "16 in", "from": "ground" }, "gap": "1 in" }]
         """;
-    square = frame(parts);
+    return frame(parts);
   }
 
   private static Built built(FloorFrame frame) {
@@ -79,6 +77,7 @@ class FrameOfADeckTest {
    */
   @Test
   void thePiecesOfTheDeck() {
+    FloorFrame deck = deck();
     assertThat(built(deck).beam().plies()).isEqualTo(2);
     assertThat(pieces(deck))
         .containsExactly(
@@ -99,6 +98,7 @@ class FrameOfADeckTest {
    */
   @Test
   void thePiecesAroundThePier() {
+    FloorFrame square = square();
     assertThat(built(square).beam().plies()).isEqualTo(3);
     assertThat(pieces(square))
         .containsExactly(
@@ -134,6 +134,7 @@ class FrameOfADeckTest {
   /** Every line of the plan by its length and how far its middle is from the floor's. */
   @Test
   void theLinesOfThePlan() {
+    FloorFrame deck = deck();
     assertThat(lengths(deck, MemberKind.BEAM))
         .containsExactly(68, 68, 68, 68, 68, 68, 76, 76, 136, 136);
     assertThat(lengths(deck, MemberKind.RIM)).containsExactly(144, 144, 288, 288);
@@ -150,6 +151,7 @@ class FrameOfADeckTest {
   /** A header's line lies 9 + 1 1/2 in from the middle and ends on the doubled joists' lines. */
   @Test
   void theLinesAroundThePier() {
+    FloorFrame square = square();
     assertThat(lengths(square, MemberKind.HEADER)).containsExactly(32, 32);
     assertThat(lengths(square, MemberKind.DOUBLED)).containsExactly(141, 141);
     assertThat(fromMiddle(square, MemberKind.DOUBLED)).containsExactly(16, 16);
@@ -174,6 +176,7 @@ class FrameOfADeckTest {
    */
   @Test
   void whatTheDeckWants() {
+    FloorFrame deck = deck();
     assertThat(need(deck, "frame-nails").amount()).isEqualTo(316);
     assertThat(need(deck, "frame-nails").order()).isEqualTo(400);
     assertThat(need(deck, "board-screws").amount()).isEqualTo(2 * 26 * 21);
@@ -189,6 +192,7 @@ class FrameOfADeckTest {
    */
   @Test
   void whatTheSquareWants() {
+    FloorFrame square = square();
     assertThat(need(square, "frame-nails").amount()).isEqualTo(222);
     assertThat(need(square, "frame-nails").order()).isEqualTo(300);
     assertThat(need(square, "board-screws").amount()).isEqualTo(2 * (26 * 11 - 4));
@@ -201,6 +205,7 @@ class FrameOfADeckTest {
   /** 59 pieces and 10 posts: 0.12 h and 0.3 h; 292.5 ft² of boards a quarter of an hour a m². */
   @Test
   void hours() {
+    FloorFrame deck = deck();
     Task framing = deck.tasks().get(0);
     assertThat(framing.kind()).isEqualTo(Task.Kind.FRAME);
     assertThat(framing.least().hours()).isCloseTo(59 * 0.12 + 3, within(1e-9));
@@ -212,7 +217,8 @@ class FrameOfADeckTest {
   /** Rows of 5 5/8 in: 26 over 12 ft. 288 in of two boards, joined over a joist 184 in along. */
   @Test
   void boards() {
-    FloorFrame.BoardPlan boards = built(deck).boards();
+    FloorFrame square = square();
+    FloorFrame.BoardPlan boards = built(deck()).boards();
     assertThat(boards.rows()).isEqualTo(26);
     assertThat(boards.pieces())
         .extracting(piece -> piece.name() + " " + Math.round(piece.length().inches()))
@@ -245,6 +251,7 @@ class FrameOfADeckTest {
    */
   @Test
   void loadsOfABay() {
+    FloorFrame deck = deck();
     pounds(bay(deck, "S1–S2").from().newtons()).isCloseTo(658.8, within(0.05));
     pounds(bay(deck, "S1–S2").to().newtons()).isCloseTo(941.2, within(0.05));
     assertThat(bay(deck, "S1–S2").floor().squareFeet()).isCloseTo(32, within(1e-6));
@@ -259,6 +266,8 @@ class FrameOfADeckTest {
   /** 144 ft² a side: the middle of three posts takes four of 17 gaps, the corner two and a half. */
   @Test
   void whatEachPostCarries() {
+    FloorFrame deck = deck();
+    FloorFrame square = square();
     for (String middle : List.of("S2", "S3", "S4", "S7", "S8", "S9")) {
       assertThat(built(deck).carried().get(middle).squareFeet())
           .isCloseTo(144 * 4 / 17.0, within(1e-6));
@@ -278,11 +287,12 @@ class FrameOfADeckTest {
     }
   }
 
-  /** Boards of 1 in, joists and beams of 7 1/4 in; 9 1/4 in under the square. */
+  /** Boards of 1 in, joists and beams of 7 1/4 in; 9 1/4 in under the square(). */
   @Test
   void heights() {
+    FloorFrame deck = deck();
     assertThat(built(deck).height().inches()).isCloseTo(15.5, offset(1e-9));
-    assertThat(built(square).height().inches()).isCloseTo(17.5, offset(1e-9));
+    assertThat(built(square()).height().inches()).isCloseTo(17.5, offset(1e-9));
     assertThat(built(deck).longestSpan().inches()).isCloseTo(128, offset(1e-9));
   }
 }

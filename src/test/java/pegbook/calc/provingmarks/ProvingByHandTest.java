@@ -9,6 +9,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.provingmarks.ProvingMarks.Kind;
@@ -48,7 +49,12 @@ class ProvingByHandTest {
     return new CheckLines(placement, new Limits(job, placement, SWINGS), new Length(reach));
   }
 
-  private static final CheckLines LINES = lines(free(0, 0, 0, 8, 6, 4, -6, 2), 100);
+  private CheckLines four;
+
+  @BeforeEach
+  void fourMarks() {
+    four = lines(free(0, 0, 0, 8, 6, 4, -6, 2), 100);
+  }
 
   private static Mistakes mistakes(CheckLines lines) {
     return new Mistakes(lines, new Segment(lines.at(0), lines.at(1)), 0.01, ON_LINE);
@@ -69,24 +75,24 @@ class ProvingByHandTest {
   /** 8, 7.21, 6.32, 7.21, 8.49 and 12.17 m, each once, in the order of its marks. */
   @Test
   void everyDistanceWithinReach() {
-    assertThat(ends(LINES)).containsExactly("0-1", "0-2", "0-3", "1-2", "1-3", "2-3");
+    assertThat(ends(four)).containsExactly("0-1", "0-2", "0-3", "1-2", "1-3", "2-3");
     assertThat(ends(lines(free(0, 0, 0, 8, 6, 4, -6, 2), 8)))
         .containsExactly("0-1", "0-2", "0-3", "1-2");
     assertThat(ends(lines(free(0, 0, 0, 8, 6, 4, -6, 2), 7))).containsExactly("0-3");
-    CheckLine line = LINES.all().get(3);
+    CheckLine line = four.all().get(3);
     assertThat(line.number()).isEqualTo(3);
     assertThat(line.other(1)).isEqualTo(2);
     assertThat(line.other(2)).isEqualTo(1);
     // The second of S2's three and of S3's three.
     assertThat(line.bit(1)).isEqualTo(0b010);
     assertThat(line.bit(2)).isEqualTo(0b010);
-    assertThat(LINES.all().get(5).bit(3)).isEqualTo(0b100);
+    assertThat(four.all().get(5).bit(3)).isEqualTo(0b100);
     assertThat(line.nanometres()).isEqualTo(7_211_102_551L);
-    assertThat(LINES.bits(set(3, 5), 2)).isEqualTo(0b110);
-    assertThat(LINES.bits(set(0, 1, 2), 2)).isEqualTo(0b001);
-    assertThat(LINES.rings(2)).hasSize(3);
-    assertThat(LINES.ring(line, 2).centre()).isEqualTo(LINES.at(1));
-    assertThat(LINES.ring(line, 1).centre()).isEqualTo(LINES.at(2));
+    assertThat(four.bits(set(3, 5), 2)).isEqualTo(0b110);
+    assertThat(four.bits(set(0, 1, 2), 2)).isEqualTo(0b001);
+    assertThat(four.rings(2)).hasSize(3);
+    assertThat(four.ring(line, 2).centre()).isEqualTo(four.at(1));
+    assertThat(four.ring(line, 1).centre()).isEqualTo(four.at(2));
   }
 
   /** Up to 26 marks all 325 distances; of 27 twenty are wished for at a mark, thirty at most. */
@@ -111,21 +117,21 @@ class ProvingByHandTest {
   /** S3 and S4 exchanged: 7.21 m from S1 becomes 6.32; the way between them stays. */
   @Test
   void anExchangeIsSeenFromOutside() {
-    List<Mistake> swaps = mistakes(LINES).swaps();
+    List<Mistake> swaps = mistakes(four).swaps();
     assertThat(swaps).hasSize(6).allMatch(swap -> swap.kind() == Kind.SWAPPED);
     Mistake last = swaps.get(5);
     assertThat(last.about()).containsExactly("S3", "S4");
-    assertThat(last.at(2, LINES)).isEqualTo(LINES.at(3));
-    assertThat(last.at(0, LINES)).isEqualTo(LINES.at(0));
-    assertThat(LINES.all().stream().filter(line -> last.isShownBy(line, LINES)))
+    assertThat(last.at(2, four)).isEqualTo(four.at(3));
+    assertThat(last.at(0, four)).isEqualTo(four.at(0));
+    assertThat(four.all().stream().filter(line -> last.isShownBy(line, four)))
         .extracting(CheckLine::number)
         .containsExactly(1, 2, 3, 4);
-    assertThat(last.movesMoreThan(12, LINES)).isTrue();
-    assertThat(last.movesMoreThan(12.2, LINES)).isFalse();
+    assertThat(last.movesMoreThan(12, four)).isTrue();
+    assertThat(last.movesMoreThan(12.2, four)).isFalse();
   }
 
-  private static void assertAt(Mistake mistake, int mark, double east, double north) {
-    Point at = mistake.at(mark, LINES);
+  private void assertAt(Mistake mistake, int mark, double east, double north) {
+    Point at = mistake.at(mark, four);
     assertThat(at.east()).isCloseTo(east, within(1e-9));
     assertThat(at.north()).isCloseTo(north, within(1e-9));
   }
@@ -133,7 +139,7 @@ class ProvingByHandTest {
   /** Mirrored across the line: east becomes west. End for end: north becomes 8 − north. */
   @Test
   void theFigureAsAWhole() {
-    List<Mistake> whole = mistakes(LINES).whole();
+    List<Mistake> whole = mistakes(four).whole();
     assertThat(whole)
         .extracting(Mistake::kind)
         .containsExactly(Kind.MIRRORED_WHOLE, Kind.TURNED_WHOLE, Kind.TURNED_AND_MIRRORED);
@@ -146,25 +152,25 @@ class ProvingByHandTest {
     assertAt(whole.get(2), 3, -6, 6);
     // No distance tells any of them.
     for (Mistake mistake : whole) {
-      assertThat(LINES.all()).noneMatch(line -> mistake.isShownBy(line, LINES));
+      assertThat(four.all()).noneMatch(line -> mistake.isShownBy(line, four));
     }
   }
 
   /** Only the 12.17 m from S3 to S4 tell that one of them lies on the wrong side: 2 m instead. */
   @Test
   void whatJoinsBothSides() {
-    Mistakes mistakes = mistakes(LINES);
+    Mistakes mistakes = mistakes(four);
     assertThat(mistakes.beside()).containsExactly(2, 3);
     List<Mistake> parts = mistakes.mirroredParts();
     assertThat(parts).hasSize(1);
     assertThat(parts.get(0).about()).containsExactly("S3");
-    assertThat(LINES.all().stream().filter(line -> parts.get(0).isShownBy(line, LINES)))
+    assertThat(four.all().stream().filter(line -> parts.get(0).isShownBy(line, four)))
         .extracting(CheckLine::number)
         .containsExactly(5);
-    MirrorParts mirror = new MirrorParts(LINES, mistakes);
+    MirrorParts mirror = new MirrorParts(four, mistakes);
     assertThat(mirror.joining()).extracting(CheckLine::number).containsExactly(5);
-    assertThat(mirror.isJoining(LINES.all().get(5))).isTrue();
-    assertThat(mirror.isJoining(LINES.all().get(4))).isFalse();
+    assertThat(mirror.isJoining(four.all().get(5))).isTrue();
+    assertThat(mirror.isJoining(four.all().get(4))).isFalse();
     assertThat(mirror.least()).isEqualTo(1);
     assertThat(mirror.count(set(0, 1, 2, 3, 4))).isEqualTo(2);
     assertThat(mirror.isJoined(set(0, 1, 2, 3, 4))).isFalse();
@@ -173,8 +179,8 @@ class ProvingByHandTest {
     assertThat(mirror.parts(set(5))).containsExactly(List.of(2, 3));
   }
 
-  private static Map<Integer, Point> slipped(Swings swings, String from, String to, double more) {
-    return SlippedTapes.places(LINES, swings, ON_LINE, new SlippedTapes.Tape(from, to), more)
+  private Map<Integer, Point> slipped(Swings swings, String from, String to, double more) {
+    return SlippedTapes.places(four, swings, ON_LINE, new SlippedTapes.Tape(from, to), more)
         .orElseThrow();
   }
 
@@ -204,10 +210,10 @@ class ProvingByHandTest {
   void aMarkFollowsTheOneItIsTapedFrom() {
     Swings own = new Swings("S1", "S2", List.of(new Swings.OwnPair("S4", "S1", "S3")));
     assertThat(slipped(own, "S1", "S3", 1)).containsOnlyKeys(2, 3);
-    assertThat(SlippedTapes.tapes(LINES, own, ON_LINE))
+    assertThat(SlippedTapes.tapes(four, own, ON_LINE))
         .extracting(tape -> tape.from() + tape.to())
         .containsExactly("S1S2", "S1S3", "S2S3", "S1S4", "S3S4");
-    assertThat(SlippedTapes.tapes(LINES, SWINGS, ON_LINE))
+    assertThat(SlippedTapes.tapes(four, SWINGS, ON_LINE))
         .extracting(tape -> tape.from() + tape.to())
         .containsExactly("S1S2", "S1S3", "S2S3", "S1S4", "S2S4");
   }
@@ -215,11 +221,11 @@ class ProvingByHandTest {
   /** 0.21 and 7.21 m do not reach over 8 m; nobody overlooks that, so it is no mistake. */
   @Test
   void tapesThatDoNotMeetAreNoMistake() {
-    assertThat(SlippedTapes.places(LINES, SWINGS, ON_LINE, new SlippedTapes.Tape("S1", "S3"), -7))
+    assertThat(SlippedTapes.places(four, SWINGS, ON_LINE, new SlippedTapes.Tape("S1", "S3"), -7))
         .isEmpty();
-    assertThat(SlippedTapes.places(LINES, SWINGS, ON_LINE, new SlippedTapes.Tape("S1", "S2"), -8))
+    assertThat(SlippedTapes.places(four, SWINGS, ON_LINE, new SlippedTapes.Tape("S1", "S2"), -8))
         .isEmpty();
-    List<Mistake> slips = mistakes(LINES).slips(SWINGS, List.of(1.0, -1.0, -7.0));
+    List<Mistake> slips = mistakes(four).slips(SWINGS, List.of(1.0, -1.0, -7.0));
     // Five tapes a metre wrong either way; 7 m only where two tapes still meet.
     assertThat(slips.stream().filter(slip -> slip.kind() == Kind.SLIPPED)).hasSizeBetween(10, 15);
     assertThat(slips.get(0).about()).containsExactly("S1", "S2");
@@ -314,9 +320,9 @@ class ProvingByHandTest {
   /** S3's and S4's three tapes each, all needed against mirror images: nothing is met without. */
   @Test
   void whatASetHasToShow() {
-    Demands demands = new Demands(LINES, 0.01);
-    demands.add(mistakes(LINES).swaps());
-    demands.add(mistakes(LINES).whole());
+    Demands demands = new Demands(four, 0.01);
+    demands.add(mistakes(four).swaps());
+    demands.add(mistakes(four).whole());
     assertThat(demands.seen()).hasSize(6);
     assertThat(demands.unseen()).hasSize(3);
     assertThat(demands.shownBy().get(5)).isEqualTo(set(1, 2, 3, 4));
@@ -328,6 +334,6 @@ class ProvingByHandTest {
       assertThat(demands.bound(mark)).isGreaterThanOrEqualTo(0.01);
       assertThat(demands.radius(mark, 0b111)).isLessThanOrEqualTo(demands.bound(mark) + 1e-6);
     }
-    assertThat(demands.isGross(mistakes(LINES).swaps().get(0))).isTrue();
+    assertThat(demands.isGross(mistakes(four).swaps().get(0))).isTrue();
   }
 }

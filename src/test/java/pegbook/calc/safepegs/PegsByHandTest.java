@@ -46,10 +46,11 @@ class PegsByHandTest {
     assertThat(feet.path().inches()).isCloseTo(30, within(1e-9));
     assertThat(feet.step().inches()).isCloseTo(6, within(1e-9));
     assertThat(feet.beyond().feet()).isCloseTo(20, within(1e-9));
-    assertThat(RULES.hole().millimetres()).isCloseTo(600, within(1e-9));
-    assertThat(RULES.path().millimetres()).isCloseTo(750, within(1e-9));
-    assertThat(RULES.step().millimetres()).isCloseTo(100, within(1e-9));
-    assertThat(RULES.beyond().metres()).isCloseTo(6, within(1e-9));
+    PegRules metres = rules(UnitSystem.METRIC);
+    assertThat(metres.hole().millimetres()).isCloseTo(600, within(1e-9));
+    assertThat(metres.path().millimetres()).isCloseTo(750, within(1e-9));
+    assertThat(metres.step().millimetres()).isCloseTo(100, within(1e-9));
+    assertThat(metres.beyond().metres()).isCloseTo(6, within(1e-9));
   }
 
   /** A stretch from (1, 1) to (4, 5), 5 m long, half a metre to both sides. */
