@@ -190,6 +190,18 @@ class FrameStaticsTest {
         .isCloseTo(50, within(1e-6));
   }
 
+  /** Ground over the datum counts as well: 40 in over the highest, 5 in more to the lower mark. */
+  @Test
+  void groundOverTheDatum() {
+    assertThat(fall(levels("\"S1\": \"10 in\", \"S2\": \"5 in\"", null)))
+        .isCloseTo(45, within(1e-6));
+    assertThat(fall(levels("\"S1\": \"10 in\", \"S2\": \"8 in\", \"S3\": \"6 in\"", null)))
+        .isCloseTo(44, within(1e-6));
+    // Three marks of one height make a level plane.
+    assertThat(fall(levels("\"S1\": \"10 in\", \"S2\": \"10 in\", \"S7\": \"10 in\"", null)))
+        .isCloseTo(40, within(1e-6));
+  }
+
   /** Three marks in one row make no plane: their lowest counts. */
   @Test
   void aRowOfLevelsMakesNoPlane() {
@@ -221,5 +233,33 @@ class FrameStaticsTest {
         .allMatch(length -> length <= 192 + 1e-6);
     // Longest edges 0, 0.6 and 5.1 in beside the diagonal: 203.6, 202.5, 193.5; then 191.2 in.
     assertThat(boards.joints()).isEqualTo(3);
+  }
+
+  /**
+   * Twelve feet square take 26 boards of 16 ft laid square, one a row. Laid across the corners they
+   * take so many more that whole boards come out, and no fewer than their length; seen from there,
+   * as much less.
+   */
+  @Test
+  void whatTheOtherWayOfLayingTakes() {
+    FloorFrame.BoardPlan square =
+        frame(parts(square(), null), ", \"joistSpacing\": \"12 in\"")
+            .built()
+            .orElseThrow()
+            .boards();
+    FloorFrame.BoardPlan across =
+        frame(
+                parts(square(), null),
+                ", \"joistSpacing\": \"12 in\", \"boards\": { \"laid\": \"diagonal\" }")
+            .built()
+            .orElseThrow()
+            .boards();
+    double boards = 26 * (1 + square.other().fraction());
+    double length =
+        across.pieces().stream().mapToDouble(each -> each.count() * each.length().inches()).sum();
+    assertThat(boards).isCloseTo(Math.rint(boards), within(1e-9));
+    assertThat(boards).isBetween(Math.ceil(length / 192), Math.ceil(length / 192) + 3);
+    assertThat((1 + square.other().fraction()) * (1 + across.other().fraction()))
+        .isCloseTo(1, within(1e-9));
   }
 }
