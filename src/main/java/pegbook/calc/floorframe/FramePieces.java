@@ -120,7 +120,7 @@ final class FramePieces {
 
   private void joists() {
     for (Joist each : layout.joists()) {
-      boolean trims = path.trimmers().stream().anyMatch(trimmer -> trimmer.joist().equals(each));
+      boolean trims = isTrimmer(each);
       for (Joist.Part part : each.parts()) {
         Point from = new Point(part.start(), each.y());
         Point to = new Point(part.end(), each.y());
@@ -178,16 +178,33 @@ final class FramePieces {
       if (other.line() != one.line() + 1 || other.y() - one.y() < 3 * ply) {
         continue;
       }
+      int plies = 1 + (isDoubledOver(one) ? 1 : 0) + (isDoubledUnder(other) ? 1 : 0);
       List<Double> here = blocked(one);
       List<Double> there = blocked(other);
       for (double x : here) {
         if (there.stream().anyMatch(y -> Math.abs(x - y) < 1) && other.reaches(x)) {
-          add(FloorFrame.BLOCKS, joist.size(), other.y() - one.y() - ply, 1);
+          add(FloorFrame.BLOCKS, joist.size(), other.y() - one.y() - plies * ply, 1);
           blocks++;
           draw(MemberKind.BLOCK, new Point(x, one.y()), new Point(x, other.y()));
         }
       }
     }
+  }
+
+  /** The second joist of a pair lies away from the opening: here on the side of the next joist. */
+  private boolean isDoubledOver(Joist joist) {
+    return isTrimmer(joist)
+        && path.headers().stream().anyMatch(header -> header.high() == joist.y());
+  }
+
+  /** Or on the side of the joist before. */
+  private boolean isDoubledUnder(Joist joist) {
+    return isTrimmer(joist)
+        && path.headers().stream().anyMatch(header -> header.low() == joist.y());
+  }
+
+  private boolean isTrimmer(Joist joist) {
+    return path.trimmers().stream().anyMatch(trimmer -> trimmer.joist().equals(joist));
   }
 
   private static List<Double> blocked(Joist joist) {

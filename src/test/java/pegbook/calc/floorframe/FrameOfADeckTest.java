@@ -94,7 +94,8 @@ class FrameOfADeckTest {
    * Three plies. Nine joists; the outer two end over the post in the middle of their beam, 70 1/2
    * in each way. The middle one is cut: 9 in of gap and a header of 3 in leave 58 1/2 in on both
    * sides. Its neighbours are doubled: four and twice two of 141 in. Headers between them: 32 − 1
-   * 1/2 in, two plies each.
+   * 1/2 in, two plies each. Beside a doubled joist, whose second lies away from the pier, a block
+   * is another 1 1/2 in shorter.
    */
   @Test
   void thePiecesAroundThePier() {
@@ -110,7 +111,8 @@ class FrameOfADeckTest {
             entry("J3", "2 × 58.5"),
             entry("H1", "4 × 30.5"),
             entry("R1", "4 × 144.0"),
-            entry("N1", "4 × 14.5"));
+            entry("N1", "2 × 14.5"),
+            entry("N2", "2 × 13.0"));
   }
 
   private static double[] fromMiddle(FloorFrame frame, MemberKind kind) {
