@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import pegbook.job.Steel;
 import pegbook.job.Tube;
+import pegbook.job.Widenings;
 import pegbook.measure.Length;
 
 /**
@@ -26,7 +27,11 @@ public record AlikeHoles(List<Hole> holes) {
 
   /** What makes holes alike; lengths in whole micrometres. */
   private record Shape(
-      MarkKind kind, List<Long> lengths, Optional<Tube> tube, Optional<Steel> steel) {
+      MarkKind kind,
+      List<Long> lengths,
+      Optional<Tube> tube,
+      Optional<Steel> steel,
+      Widenings widenings) {
     static Shape of(Hole hole) {
       return new Shape(
           hole.kind(),
@@ -36,7 +41,8 @@ public record AlikeHoles(List<Hole> holes) {
               micrometres(hole.gravel()),
               micrometres(hole.top())),
           hole.tube(),
-          hole.steel());
+          hole.steel(),
+          hole.widenings());
     }
 
     private static long micrometres(Length length) {

@@ -4,6 +4,9 @@ import java.util.Optional;
 import pegbook.geometry.Point;
 import pegbook.job.Steel;
 import pegbook.job.Tube;
+import pegbook.job.Widenings;
+import pegbook.job.Widenings.Bell;
+import pegbook.job.Widenings.Cap;
 import pegbook.measure.Length;
 
 /**
@@ -23,6 +26,7 @@ import pegbook.measure.Length;
  * @param level height of the ground at the mark above the benchmark, where known
  * @param datumToUnderside from the datum line down to the underside of the concrete, where the
  *     level is known
+ * @param widenings bell, pad and cap, where there are any
  */
 public record Hole(
     String mark,
@@ -36,7 +40,8 @@ public record Hole(
     Optional<Tube> tube,
     Optional<Steel> steel,
     Optional<Length> level,
-    Optional<Length> datumToUnderside) {
+    Optional<Length> datumToUnderside,
+    Widenings widenings) {
 
   /** Which rule decided a depth. */
   public enum DepthRule {
@@ -93,7 +98,13 @@ public record Hole(
         tube,
         steel,
         level,
-        datumToUnderside.map(line -> line.plus(underside.minus(depth))));
+        datumToUnderside.map(line -> line.plus(underside.minus(depth))),
+        swallowsBell(width) ? widenings.withoutBell() : widenings);
+  }
+
+  /** Whether a hole so wide all the way leaves nothing of the bell. */
+  private boolean swallowsBell(Length width) {
+    return widenings.bell().filter(bell -> !bell.diameter().isMoreThan(width)).isPresent();
   }
 
   /** The tube, where it stands on the bottom and soil is filled in round it. */
@@ -102,14 +113,54 @@ public record Hole(
   }
 
   /**
-   * Diameter of the concrete that stands on the bottom: the tube's inside when the tube begins
-   * there, else the whole hole.
+   * Diameter of the concrete below the ground, above a bell or a pad: the tube's inside when the
+   * tube begins at the bottom, else the whole hole.
    */
-  public Length standing() {
+  public Length shaft() {
     return tubeFromBottom().map(Tube::inside).orElse(diameter);
   }
 
-  /** Diameter of the concrete above the ground: the tube's inside, else as wide as the hole. */
+  /** Diameter of the concrete that stands on the bottom: of the bell or the pad, else the shaft. */
+  public Length standing() {
+    return widenings.pad().isPresent()
+        ? diameter
+        : widenings.bell().map(Bell::diameter).orElse(shaft());
+  }
+
+  /** Diameter of the bare bottom: of the bell, else as wide as the hole. */
+  public Length bottomWidth() {
+    return widenings.bell().map(Bell::diameter).orElse(diameter);
+  }
+
+  /** Depth below the ground at which a bell or a pad ends and the shaft begins. */
+  public Length shaftDepth() {
+    return depth.minus(widenings.bottomHeight());
+  }
+
+  /** Height of the concrete above the ground up to the underside of a cap. */
+  public Length column() {
+    return top.minus(widenings.capThickness());
+  }
+
+  /** Width of the concrete at its top: of the cap, across its flats, else as above the ground. */
+  public Length headWidth() {
+    return widenings.cap().map(Cap::width).orElse(formAbove());
+  }
+
+  /** Diameter of the circle round the concrete at its top. */
+  public Length headAcross() {
+    return widenings.cap().map(Cap::across).orElse(formAbove());
+  }
+
+  /** Diameter of the circle round all of it, seen from above. */
+  public Length widest() {
+    return diameter.max(bottomWidth()).max(headAcross());
+  }
+
+  /**
+   * Diameter of the concrete above the ground, under a cap: the tube's inside, else as wide as the
+   * hole.
+   */
   public Length formAbove() {
     return tube.map(Tube::inside).orElse(diameter);
   }

@@ -25,6 +25,7 @@ import pegbook.measure.Mass;
  * @param sleeve for cables, where there is one
  * @param uplift upward force of wind on what stands on it, where given
  * @param side what keeps the grip of frost off; absent: the concrete stands against the soil
+ * @param widenings bell, pad and cap, where there are any
  */
 public record Pier(
     String id,
@@ -42,4 +43,5 @@ public record Pier(
     Optional<Anchors> anchors,
     Optional<Sleeve> sleeve,
     Optional<Force> uplift,
-    Optional<Side> side) {}
+    Optional<Side> side,
+    Widenings widenings) {}

@@ -13,6 +13,7 @@ import pegbook.measure.Length;
  * @param tube the form, where there is one
  * @param steel reinforcement, where there is any
  * @param side what keeps the grip of frost off; absent: the concrete stands against the soil
+ * @param widenings bell, pad and cap, where there are any
  */
 public record Supports(
     Length hole,
@@ -21,4 +22,5 @@ public record Supports(
     Length top,
     Optional<Tube> tube,
     Optional<Steel> steel,
-    Optional<Side> side) {}
+    Optional<Side> side,
+    Widenings widenings) {}

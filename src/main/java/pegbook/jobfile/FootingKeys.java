@@ -92,8 +92,18 @@ final class FootingKeys {
           COMMON_PRACTICE);
   static final SectionValue<Supports> SUPPORTS =
       new SectionValue<>(
-          List.of(HOLE, DEPTH, GRAVEL, TOP, TUBE, STEEL, WindKeys.SIDE),
-          (fields, report) -> fits(fields, HOLE, report),
+          List.of(
+              HOLE,
+              DEPTH,
+              GRAVEL,
+              TOP,
+              TUBE,
+              STEEL,
+              WindKeys.SIDE,
+              WideningKeys.BELL,
+              WideningKeys.PAD,
+              WideningKeys.CAP),
+          (fields, report) -> fits(fields, HOLE, TOP, report),
           FootingKeys::supports);
 
   private FootingKeys() {}
@@ -112,11 +122,12 @@ final class FootingKeys {
         fields.get(TOP),
         fields.find(TUBE),
         fields.find(STEEL),
-        fields.find(WindKeys.SIDE));
+        fields.find(WindKeys.SIDE),
+        WideningKeys.of(fields));
   }
 
   /** Whether the form fits the hole, and the steel the concrete. */
-  static boolean fits(Fields fields, Key<Length> holeKey, Report report) {
+  static boolean fits(Fields fields, Key<Length> holeKey, Key<Length> topKey, Report report) {
     Optional<Length> hole = fields.find(holeKey);
     Optional<Length> inside = fields.find(TUBE).map(Tube::inside);
     boolean tubeFits = hole.isEmpty() || inside.isEmpty() || !inside.get().isMoreThan(hole.get());
@@ -134,7 +145,8 @@ final class FootingKeys {
           .object(fields.node(STEEL).path())
           .ifPresent(steel -> steel.complain(COVER, Complaint.COVER_SWALLOWS));
     }
-    return tubeFits && steelFits && hasRoomRound(fields);
+    boolean widens = WideningKeys.fit(fields, holeKey, topKey, report);
+    return tubeFits && steelFits && widens && hasRoomRound(fields);
   }
 
   /** Gravel goes round a tube that stands on the bottom, or nowhere. */

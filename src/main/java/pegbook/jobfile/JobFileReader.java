@@ -46,6 +46,7 @@ public final class JobFileReader {
     JobMarks marks = JobMarks.of(report);
     MarkChecks.look(marks, report);
     HoleChecks.look(marks, report);
+    DepthChecks.look(marks, report);
     PlanChecks.look(fields, report);
     PriceChecks.look(report);
     return fields;

@@ -65,14 +65,17 @@ final class PierKeys {
               ANCHORS,
               SLEEVE,
               WindKeys.PIER_UPLIFT,
-              WindKeys.SIDE),
+              WindKeys.SIDE,
+              WideningKeys.BELL,
+              WideningKeys.PAD,
+              WideningKeys.CAP),
           PierKeys::fits,
           PierKeys::pier);
 
   private PierKeys() {}
 
   private static boolean fits(Fields fields, Report report) {
-    boolean holeFits = FootingKeys.fits(fields, HOLE, report);
+    boolean holeFits = FootingKeys.fits(fields, HOLE, TOP, report);
     boolean topFits = PierTopKeys.fits(fields, report);
     return holeFits && topFits;
   }
@@ -98,6 +101,7 @@ final class PierKeys {
         fields.find(ANCHORS),
         fields.find(SLEEVE),
         fields.find(WindKeys.PIER_UPLIFT),
-        fields.find(WindKeys.SIDE));
+        fields.find(WindKeys.SIDE),
+        WideningKeys.of(fields));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import pegbook.job.Anchors;
 import pegbook.job.Sleeve;
 import pegbook.job.Tube;
+import pegbook.job.Widenings;
 import pegbook.measure.Angle;
 import pegbook.measure.Force;
 import pegbook.measure.Length;
@@ -99,9 +100,7 @@ final class PierTopKeys {
   /** Whether bolts and sleeve lie inside the concrete of a pier's top. */
   static boolean fits(Fields pier, Report report) {
     Optional<Length> across =
-        pier.has(FootingKeys.TUBE)
-            ? pier.find(FootingKeys.TUBE).map(Tube::inside)
-            : pier.find(PierKeys.HOLE);
+        pier.find(WideningKeys.CAP).map(Widenings.Cap::width).or(() -> shaft(pier));
     Optional<Length> bolts =
         pier.find(ANCHORS).map(anchors -> anchors.circle().plus(anchors.size()));
     boolean boltsFit = isWithin(bolts, across);
@@ -112,11 +111,17 @@ final class PierTopKeys {
     }
     Optional<Length> sleeve =
         pier.find(SLEEVE).map(pipe -> pipe.offset().times(2).plus(pipe.outside()));
-    boolean sleeveFits = isWithin(sleeve, across);
+    boolean sleeveFits = isWithin(sleeve, shaft(pier));
     if (!sleeveFits) {
       pier.complain(SLEEVE, Complaint.SLEEVE_OUTSIDE);
     }
     return boltsFit && sleeveFits;
+  }
+
+  private static Optional<Length> shaft(Fields pier) {
+    return pier.has(FootingKeys.TUBE)
+        ? pier.find(FootingKeys.TUBE).map(Tube::inside)
+        : pier.find(PierKeys.HOLE);
   }
 
   private static boolean isWithin(Optional<Length> wanted, Optional<Length> across) {

@@ -41,6 +41,7 @@ import pegbook.job.Supports;
 import pegbook.job.Tool;
 import pegbook.job.UtilityMarking;
 import pegbook.job.Water;
+import pegbook.job.Widenings;
 import pegbook.measure.Angle;
 import pegbook.measure.Duration;
 import pegbook.measure.Force;
@@ -141,7 +142,8 @@ public final class DigJob {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty()));
+            Optional.empty(),
+            Widenings.NONE));
     return this;
   }
 
@@ -171,7 +173,8 @@ public final class DigJob {
             supportTop,
             Optional.empty(),
             Optional.empty(),
-            Optional.empty()),
+            Optional.empty(),
+            Widenings.NONE),
         piers,
         floor,
         Optional.empty(),

@@ -25,6 +25,7 @@ import pegbook.job.Steel;
 import pegbook.job.Stock;
 import pegbook.job.Supports;
 import pegbook.job.Tube;
+import pegbook.job.Widenings;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
@@ -87,7 +88,8 @@ public final class FillJob {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Widenings.NONE);
   }
 
   /** The same hole with a tube. */
@@ -104,7 +106,8 @@ public final class FillJob {
         Optional.of(new Tube(length(inside), from)),
         hole.steel(),
         hole.level(),
-        hole.datumToUnderside());
+        hole.datumToUnderside(),
+        hole.widenings());
   }
 
   /** The same hole with vertical bars and, where a spacing is given, ties. */
@@ -134,7 +137,8 @@ public final class FillJob {
         hole.tube(),
         Optional.of(steel),
         hole.level(),
-        hole.datumToUnderside());
+        hole.datumToUnderside(),
+        hole.widenings());
   }
 
   /** Ties of a size at a spacing. */
@@ -155,7 +159,8 @@ public final class FillJob {
         plain.top(),
         plain.tube(),
         plain.steel(),
-        side.or(plain::side));
+        side.or(plain::side),
+        plain.widenings());
   }
 
   /** The checked job. */
@@ -214,6 +219,7 @@ public final class FillJob {
         anchors,
         sleeve,
         plain.uplift(),
-        plain.side());
+        plain.side(),
+        plain.widenings());
   }
 }

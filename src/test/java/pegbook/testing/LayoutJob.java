@@ -30,6 +30,7 @@ import pegbook.job.Site;
 import pegbook.job.Soil;
 import pegbook.job.Spoil;
 import pegbook.job.Supports;
+import pegbook.job.Widenings;
 import pegbook.measure.Angle;
 import pegbook.measure.Duration;
 import pegbook.measure.Force;
@@ -95,7 +96,8 @@ public final class LayoutJob {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty()));
+            Optional.empty(),
+            Widenings.NONE));
     return this;
   }
 
@@ -155,7 +157,8 @@ public final class LayoutJob {
             new Length(0.15),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty()),
+            Optional.empty(),
+            Widenings.NONE),
         piers,
         Optional.empty(),
         Optional.empty(),

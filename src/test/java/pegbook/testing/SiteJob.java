@@ -36,6 +36,7 @@ import pegbook.job.Supports;
 import pegbook.job.Tool;
 import pegbook.job.UtilityMarking;
 import pegbook.job.Water;
+import pegbook.job.Widenings;
 import pegbook.measure.Angle;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
@@ -91,7 +92,8 @@ public final class SiteJob {
             Optional.empty(),
             steel,
             Optional.empty(),
-            Optional.empty()));
+            Optional.empty(),
+            Widenings.NONE));
     return this;
   }
 
@@ -182,7 +184,8 @@ public final class SiteJob {
         Length.ZERO,
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Widenings.NONE);
   }
 
   private Concrete concrete() {

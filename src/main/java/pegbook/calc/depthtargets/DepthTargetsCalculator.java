@@ -72,7 +72,8 @@ public final class DepthTargetsCalculator {
           pier.tube(),
           pier.steel(),
           mark.level(),
-          underside);
+          underside,
+          pier.widenings());
     }
     return new Hole(
         mark.id(),
@@ -86,7 +87,8 @@ public final class DepthTargetsCalculator {
         job.supports().tube(),
         job.supports().steel(),
         mark.level(),
-        underside);
+        underside,
+        job.supports().widenings());
   }
 
   private static Working kept(Working working, List<Working> workings) {

@@ -60,7 +60,8 @@ record PierGroup(List<Hole> holes, Pier pier) {
         pier.anchors(),
         pier.sleeve(),
         pier.uplift(),
-        pier.side());
+        pier.side(),
+        pier.widenings());
   }
 
   List<String> marks() {

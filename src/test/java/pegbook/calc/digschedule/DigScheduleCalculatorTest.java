@@ -24,6 +24,7 @@ import pegbook.job.Pier;
 import pegbook.job.Soil;
 import pegbook.job.Spoil;
 import pegbook.job.Tool;
+import pegbook.job.Widenings;
 import pegbook.measure.Length;
 import pegbook.measure.Ratio;
 import pegbook.measure.UnitSystem;
@@ -54,7 +55,8 @@ class DigScheduleCalculatorTest {
               Optional.empty(),
               Optional.empty(),
               Optional.empty(),
-              Optional.empty()));
+              Optional.empty(),
+              Widenings.NONE));
     }
     return holes;
   }

@@ -109,7 +109,8 @@ class LevelsCalculatorTest {
                         hole.tube(),
                         hole.steel(),
                         hole.level(),
-                        hole.datumToUnderside().map(depth -> depth.minus(line))))
+                        hole.datumToUnderside().map(depth -> depth.minus(line)),
+                        hole.widenings()))
             .toList();
     DatumLine sight = new DatumLine(Length.ZERO, "S1", Length.ZERO, List.of());
     return LevelsCalculator.calculate(job, of.placement(), holes, Optional.of(sight));

@@ -23,6 +23,7 @@ import pegbook.geometry.Segment;
 import pegbook.geometry.Swing;
 import pegbook.job.Feature;
 import pegbook.job.Job;
+import pegbook.job.Widenings;
 import pegbook.jobfile.JobFile;
 import pegbook.jobfile.JobFileReader;
 import pegbook.measure.Length;
@@ -87,7 +88,8 @@ record PegScene(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Widenings.NONE);
   }
 
   Point mark(String id) {

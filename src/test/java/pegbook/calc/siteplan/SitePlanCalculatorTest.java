@@ -34,6 +34,7 @@ import pegbook.job.Benchmark;
 import pegbook.job.Feature;
 import pegbook.job.Job;
 import pegbook.job.Outline;
+import pegbook.job.Widenings;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
 import pegbook.measure.Volume;
@@ -68,7 +69,8 @@ class SitePlanCalculatorTest {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
-                    Optional.empty()))
+                    Optional.empty(),
+                    Widenings.NONE))
         .toList();
   }
 
