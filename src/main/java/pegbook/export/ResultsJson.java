@@ -10,6 +10,7 @@ import pegbook.figures.SpoilHeap;
 import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.geometry.Point;
+import pegbook.job.Widenings;
 import pegbook.packet.NumberedWorkings;
 import pegbook.packet.Packet;
 import pegbook.published.Citation;
@@ -76,6 +77,24 @@ public final class ResultsJson {
         .quantity("levelMetres", hole.level())
         .quantity("datumToUndersideMetres", hole.datumToUnderside())
         .quantity("datumToBottomMetres", hole.datumToBottom());
+    widenings(json, hole.widenings());
+  }
+
+  /** Only where there are any: most footings are shafts and nothing else. */
+  private static void widenings(JsonFigures json, Widenings wide) {
+    wide.bell()
+        .ifPresent(
+            bell ->
+                json.quantity("bellDiameterMetres", bell.diameter())
+                    .quantity("bellFlareMetres", bell.flare())
+                    .quantity("bellToeMetres", bell.toe()));
+    wide.pad().ifPresent(pad -> json.quantity("padThicknessMetres", pad.thickness()));
+    wide.cap()
+        .ifPresent(
+            cap ->
+                json.text("capShape", cap.shape().name())
+                    .quantity("capWidthMetres", cap.width())
+                    .quantity("capThicknessMetres", cap.thickness()));
   }
 
   static void heap(JsonFigures json, SpoilHeap heap) {

@@ -166,6 +166,7 @@ final class SubjectResults {
   private static void fill(JsonFigures json, ConcretePlan.Fill fill) {
     json.text("mark", fill.mark())
         .quantity("standingDiameterMetres", fill.standing())
+        .list("parts", fill.parts(), SubjectResults::part)
         .quantity("bearingSquareMetres", fill.bearing())
         .quantity("belowGroundCubicMetres", fill.below())
         .quantity("aboveGroundCubicMetres", fill.above())
@@ -177,6 +178,10 @@ final class SubjectResults {
         .whole("batches", fill.batches())
         .quantity("kilograms", fill.mass())
         .list("lifts", fill.lifts(), SubjectResults::lift);
+  }
+
+  private static void part(JsonFigures json, ConcretePlan.Part part) {
+    json.text("kind", part.kind().name()).quantity("cubicMetres", part.volume());
   }
 
   private static void lift(JsonFigures json, ConcretePlan.Lift lift) {

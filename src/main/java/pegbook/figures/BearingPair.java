@@ -64,8 +64,8 @@ public record BearingPair(Hole shallower, Hole deeper, Working working) {
                 formula,
                 deeper.mark() + " / " + shallower.mark(),
                 one.centre().distanceTo(other.centre()),
-                shallower.diameter(),
-                deeper.diameter(),
+                shallower.bottomWidth(),
+                deeper.bottomWidth(),
                 underside,
                 bottom)));
   }

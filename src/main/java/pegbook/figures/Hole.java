@@ -8,6 +8,7 @@ import pegbook.job.Widenings;
 import pegbook.job.Widenings.Bell;
 import pegbook.job.Widenings.Cap;
 import pegbook.measure.Length;
+import pegbook.measure.Volume;
 
 /**
  * A hole to dig and fill, with the depths that were decided.
@@ -80,7 +81,8 @@ public record Hole(
 
   /** Whether the form is set on the first lift, once that is hard: it begins above the joint. */
   public boolean isFormedOnJoint() {
-    return tubeFromBottom().isEmpty()
+    boolean stands = widenings.pad().isPresent() && !isHungOverPad();
+    return (tubeFromBottom().isEmpty() || stands)
         && joint().filter(height -> !height.isMoreThan(depth)).isPresent();
   }
 
@@ -105,6 +107,14 @@ public record Hole(
   /** Whether a hole so wide all the way leaves nothing of the bell. */
   private boolean swallowsBell(Length width) {
     return widenings.bell().filter(bell -> !bell.diameter().isMoreThan(width)).isPresent();
+  }
+
+  /** Whether a tube hangs over a pad of the same pour, as nothing hard is there to stand on. */
+  public boolean isHungOverPad() {
+    return widenings
+        .pad()
+        .filter(pad -> joint().filter(height -> !height.isMoreThan(pad.thickness())).isEmpty())
+        .isPresent();
   }
 
   /** The tube, where it stands on the bottom and soil is filled in round it. */
@@ -150,6 +160,11 @@ public record Hole(
   /** Diameter of the circle round the concrete at its top. */
   public Length headAcross() {
     return widenings.cap().map(Cap::across).orElse(formAbove());
+  }
+
+  /** Concrete of the bell or the pad; zero where there is none. */
+  public Volume bottomVolume() {
+    return widenings.bottomVolume(diameter);
   }
 
   /** Diameter of the circle round all of it, seen from above. */

@@ -2,6 +2,7 @@ package pegbook.job;
 
 import java.util.Optional;
 import pegbook.measure.Length;
+import pegbook.measure.Volume;
 
 /**
  * What makes a footing wider than its shaft: at its bottom a bell or a pad, at its head a cap.
@@ -27,6 +28,14 @@ public record Widenings(Optional<Bell> bell, Optional<Pad> pad, Optional<Cap> ca
     public Length height() {
       return flare.plus(toe);
     }
+
+    /** Its concrete: the frustum of a cone over an upright edge. */
+    Volume volume(Length hole) {
+      double d = hole.metres();
+      double b = diameter.metres();
+      return new Volume(
+          Math.PI / 4 * ((d * d + d * b + b * b) / 3 * flare.metres() + b * b * toe.metres()));
+    }
   }
 
   /**
@@ -34,7 +43,12 @@ public record Widenings(Optional<Bell> bell, Optional<Pad> pad, Optional<Cap> ca
    *
    * @param thickness from the underside of the concrete up to the tube that stands on it
    */
-  public record Pad(Length thickness) {}
+  public record Pad(Length thickness) {
+    /** Its concrete. */
+    Volume volume(Length hole) {
+      return new Volume(Math.PI / 4 * hole.metres() * hole.metres() * thickness.metres());
+    }
+  }
 
   /**
    * A cap: the upper part of the concrete over the ground.
@@ -47,6 +61,12 @@ public record Widenings(Optional<Bell> bell, Optional<Pad> pad, Optional<Cap> ca
     /** Diameter of the circle round it. */
     public Length across() {
       return shape == Shape.ROUND ? width : width.times(Math.sqrt(2));
+    }
+
+    /** Its concrete. */
+    Volume volume() {
+      double share = shape == Shape.ROUND ? Math.PI / 4 : 1;
+      return new Volume(share * width.metres() * width.metres() * thickness.metres());
     }
   }
 
@@ -64,6 +84,22 @@ public record Widenings(Optional<Bell> bell, Optional<Pad> pad, Optional<Cap> ca
   /** How far the cap reaches down from the top of the concrete; zero is none. */
   public Length capThickness() {
     return cap.map(Cap::thickness).orElse(Length.ZERO);
+  }
+
+  /**
+   * Concrete of the bell or the pad; zero where there is none.
+   *
+   * @param hole diameter dug
+   */
+  public Volume bottomVolume(Length hole) {
+    return bell.map(some -> some.volume(hole))
+        .or(() -> pad.map(some -> some.volume(hole)))
+        .orElse(Volume.ZERO);
+  }
+
+  /** Concrete of the cap; zero where there is none. */
+  public Volume capVolume() {
+    return cap.map(Cap::volume).orElse(Volume.ZERO);
   }
 
   /** Whether there is any. */

@@ -74,7 +74,7 @@ final class CageElevation {
   }
 
   private static Length widest(Hole hole) {
-    return hole.tube().map(Tube::inside).map(hole.diameter()::max).orElse(hole.diameter());
+    return hole.widest().max(hole.tube().map(Tube::inside).orElse(Length.ZERO));
   }
 
   /**
@@ -92,17 +92,8 @@ final class CageElevation {
     return scale.millimetres(diameter) / 2;
   }
 
-  /** Half the width of the concrete below and above the ground. */
-  private double below() {
-    return hole.tube()
-        .filter(tube -> tube.from() == Tube.From.BOTTOM)
-        .map(Tube::inside)
-        .map(this::half)
-        .orElse(half(hole.diameter()));
-  }
-
-  private double above() {
-    return hole.tube().map(Tube::inside).map(this::half).orElse(half(hole.diameter()));
+  private FootingOutline outline() {
+    return new FootingOutline(hole, scale, middle, ground);
   }
 
   private void draw() {
@@ -112,7 +103,7 @@ final class CageElevation {
             writing.texts().say("steel-plan.drawing.elevation", Map.of("scale", scale.text()))));
     soil();
     if (underside > bottom) {
-      Fills.gravel(canvas, box(half(hole.diameter()), bottom, underside));
+      Fills.gravel(canvas, box(half(hole.bottomWidth()), bottom, underside));
     }
     concrete();
     steel.draw(Pen.THICK, Pen.MEDIUM, 2 * half(cage.concrete()));
@@ -132,39 +123,15 @@ final class CageElevation {
     double edge = half(hole.diameter());
     double far = half(widest(hole)) + SOIL_MM;
     for (int side = -1; side <= 1; side += 2) {
-      Fills.soil(
-          canvas,
-          List.of(
-              new Spot(middle + side * edge, bottom),
-              new Spot(middle + side * far, bottom),
-              new Spot(middle + side * far, ground),
-              new Spot(middle + side * edge, ground)));
+      Fills.soil(canvas, outline().soil(side, far));
     }
     Fills.groundLine(canvas, new Spot(middle - far, ground), new Spot(middle - edge, ground));
     Fills.groundLine(canvas, new Spot(middle + edge, ground), new Spot(middle + far, ground));
-    canvas.path(
-        List.of(
-            new Spot(middle - edge, ground),
-            new Spot(middle - edge, bottom),
-            new Spot(middle + edge, bottom),
-            new Spot(middle + edge, ground)),
-        false,
-        Pen.THIN);
+    canvas.path(outline().wall(), false, Pen.THIN);
   }
 
   private void concrete() {
-    canvas.path(
-        List.of(
-            new Spot(middle - below(), underside),
-            new Spot(middle + below(), underside),
-            new Spot(middle + below(), ground),
-            new Spot(middle + above(), ground),
-            new Spot(middle + above(), top),
-            new Spot(middle - above(), top),
-            new Spot(middle - above(), ground),
-            new Spot(middle - below(), ground)),
-        true,
-        Pen.THICK);
+    canvas.path(outline().concrete(), true, Pen.THICK);
   }
 
   private void dimensions() {
@@ -183,10 +150,10 @@ final class CageElevation {
             () -> dimension(left, steel.foot(), steel.head(), 12, cage.uprights().rise()));
     Dimension.draw(
         canvas,
-        new Spot(middle - half(hole.diameter()), bottom),
-        new Spot(middle + half(hole.diameter()), bottom),
+        new Spot(middle - half(hole.bottomWidth()), bottom),
+        new Spot(middle + half(hole.bottomWidth()), bottom),
         -5,
-        writing.formats().size(hole.diameter()),
+        writing.formats().size(hole.bottomWidth()),
         TYPE);
   }
 

@@ -24,6 +24,7 @@ import pegbook.packet.Packet;
  * @param holes one row for each hole, or for all holes that have the same figures
  * @param sum the last row
  * @param working the numbers of the workings behind the columns
+ * @param parts concrete part by part, where there are bells, pads or caps
  * @param backfill what goes round tubes from the bottom; empty when there are none
  * @param sideGravel gravel to fill in round tubes; empty where there is none
  * @param lifts of holes that are poured in two, what goes into each
@@ -43,6 +44,7 @@ public record ConcretePlanSheet(
     List<HoleRow> holes,
     HoleRow sum,
     HoleRow working,
+    Optional<Parts> parts,
     Optional<String> backfill,
     Optional<String> sideGravel,
     List<String> lifts,
@@ -55,6 +57,27 @@ public record ConcretePlanSheet(
     ConcreteExposurePart exposure,
     Optional<SteelElementsPart> elements)
     implements Sheet {
+
+  /**
+   * Concrete part by part, as drawn.
+   *
+   * @param heads names of the parts that there are
+   * @param rows alike footings in one row, the sum of its parts last
+   * @param workings numbers of the workings behind the columns
+   */
+  public record Parts(List<String> heads, List<PartRow> rows, PartRow workings) {
+    public Parts {
+      heads = List.copyOf(heads);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** A row of that table. */
+  public record PartRow(String mark, List<String> cells) {
+    public PartRow {
+      cells = List.copyOf(cells);
+    }
+  }
 
   /** A sum with its label. */
   public record Total(String label, String value) {}
@@ -100,6 +123,7 @@ public record ConcretePlanSheet(
         rows(plan.fills(), writing),
         sum(plan.totals(), writing),
         working(packet, writing),
+        PartsTable.of(packet, writing),
         words.backfill(),
         words.sideGravel(),
         words.lifts(),

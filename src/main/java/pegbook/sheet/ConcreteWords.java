@@ -12,6 +12,7 @@ import pegbook.calc.concreteplan.ConcretePlan.Lift;
 import pegbook.calc.concreteplan.ConcretePlan.Mix;
 import pegbook.calc.concreteplan.ConcretePlan.WaterRange;
 import pegbook.calc.truckloads.TruckLoads;
+import pegbook.figures.Hole;
 import pegbook.job.Concrete;
 import pegbook.measure.Unit;
 import pegbook.measure.UnitSystem;
@@ -112,7 +113,7 @@ record ConcreteWords(Packet packet, Writing writing) {
                     "marks", formats().names(marks))));
   }
 
-  /** Holes that are poured in two lifts, alike ones together. */
+  /** Holes that are poured in two lifts, alike ones together; then tubes over pads. */
   List<String> lifts() {
     Map<List<Lift>, List<String>> alike = new LinkedHashMap<>();
     plan().fills().stream()
@@ -129,6 +130,11 @@ record ConcreteWords(Packet packet, Writing writing) {
           values.put("second", lift(lifts.get(1)));
           lines.add(say("lifts", values));
         });
+    List<String> hung =
+        packet.asDug().holes().stream().filter(Hole::isHungOverPad).map(Hole::mark).toList();
+    if (!hung.isEmpty()) {
+      lines.add(say("pads", Map.of("holes", formats().names(hung))));
+    }
     return lines;
   }
 
@@ -216,6 +222,9 @@ record ConcreteWords(Packet packet, Writing writing) {
             Map.of("over", formats().quantity(mix.overBreak()))));
     basis.add(say("basis.waste", Map.of("waste", formats().quantity(mix.waste()))));
     basis.add(say("basis.tube", Map.of()));
+    if (packet.asDug().holes().stream().anyMatch(hole -> hole.widenings().isAny())) {
+      basis.add(say("basis.wide", Map.of()));
+    }
     if (!ConcretePlanSheet.isReadyMix(packet)) {
       basis.add(batch(concrete));
     }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import pegbook.calc.dayplan.DayPlan.Portion;
 import pegbook.calc.dayplan.DayPlan.WorkDay;
 import pegbook.figures.Finding;
+import pegbook.figures.Hole;
 import pegbook.figures.PlacedMark;
 import pegbook.figures.Task;
 import pegbook.job.UtilityMarking;
@@ -126,6 +127,9 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     if (kind == Task.Kind.FORM) {
       return Optional.of(new Step(forms(holes), List.of()));
     }
+    if (kind == Task.Kind.DIG || kind == Task.Kind.POUR) {
+      return Optional.of(new Step(wide(kind, holes), List.of()));
+    }
     if (kind == Task.Kind.FRAME || kind == Task.Kind.BOARDS) {
       return Optional.of(new Step(say("work." + word(kind)), List.of()));
     }
@@ -151,7 +155,23 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
                 say(
                     "work.frost-sleeve",
                     Map.of("holes", formats().names(marks), "length", length))));
+    sentences.addAll(new WideningWords(writing).form(today(Task.Kind.FORM)));
     return String.join(" ", sentences);
+  }
+
+  /** Digging and pouring, with what bells and pads ask. */
+  private String wide(Task.Kind kind, String holes) {
+    List<String> sentences =
+        new ArrayList<>(List.of(say("work." + word(kind), Map.of("holes", holes))));
+    WideningWords words = new WideningWords(writing);
+    sentences.addAll(kind == Task.Kind.DIG ? words.dig(today(kind)) : words.pour(today(kind)));
+    return String.join(" ", sentences);
+  }
+
+  private List<Hole> today(Task.Kind kind) {
+    return packet.depthTargets().holes().stream()
+        .filter(hole -> day.holes(kind).contains(hole.mark()))
+        .toList();
   }
 
   /** Boxes for work that is not at a hole. */

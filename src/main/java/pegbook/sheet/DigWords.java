@@ -15,6 +15,7 @@ import pegbook.calc.digschedule.HeapSpot;
 import pegbook.calc.workestimate.WorkEstimate.HoleWork;
 import pegbook.figures.AlikeHoles;
 import pegbook.figures.DatumLine;
+import pegbook.figures.Hole;
 import pegbook.figures.Task;
 import pegbook.job.Frost;
 import pegbook.job.Tool;
@@ -98,8 +99,15 @@ record DigWords(Packet packet, Writing writing) {
 
   List<String> measuring() {
     boolean levels = packet.depthTargets().datum().isPresent();
-    return sentences(
-        "measuring", levels ? Stream.of("rim", "gravel", "line") : Stream.of("rim", "gravel"));
+    List<String> rules =
+        new ArrayList<>(
+            sentences(
+                "measuring",
+                levels ? Stream.of("rim", "gravel", "line") : Stream.of("rim", "gravel")));
+    List<Hole> holes = packet.depthTargets().holes();
+    rules.addAll(new WideningWords(writing).dig(holes));
+    rules.addAll(new WideningWords(writing).pads(holes));
+    return rules;
   }
 
   /** Where the depths come from. */

@@ -12,6 +12,9 @@ import pegbook.figures.Hole;
 import pegbook.job.Frost;
 import pegbook.job.Side;
 import pegbook.job.Tube;
+import pegbook.job.Widenings;
+import pegbook.job.Widenings.Bell;
+import pegbook.job.Widenings.Cap;
 import pegbook.measure.Length;
 import pegbook.packet.Packet;
 import pegbook.sheet.drafting.Canvas;
@@ -117,7 +120,19 @@ record HoleSections(
               .filter(depth -> depth.isMoreThan(Length.ZERO))
               .filter(depth -> !depth.isMoreThan(hole.dug())),
           sleeve(hole),
-          reading(hole).map(DatumLine.Reading::toGround));
+          reading(hole).map(DatumLine.Reading::toGround),
+          wide(hole));
+    }
+
+    private static HoleSizes.Wide wide(Hole hole) {
+      Widenings wide = hole.widenings();
+      return new HoleSizes.Wide(
+          wide.bell().map(Bell::diameter).orElse(Length.ZERO),
+          wide.bell().map(Bell::flare).orElse(Length.ZERO),
+          wide.bottomHeight(),
+          wide.pad().isPresent(),
+          wide.cap().map(Cap::width).orElse(Length.ZERO),
+          wide.capThickness());
     }
 
     private Optional<DatumLine.Reading> reading(Hole hole) {
@@ -181,7 +196,37 @@ record HoleSections(
       values.put("tube", hole.tube().map(tube -> formats.size(tube.inside())).orElse(""));
       values.put("frost", kind.sizes().frost().map(formats::tape).orElse(""));
       values.put("sleeve", formats.tape(kind.sizes().sleeve()));
+      values.put("bell", formats.size(hole.bottomWidth()));
+      values.put("begins", formats.tape(hole.shaftDepth()));
+      values.put("thickness", formats.size(hole.widenings().bottomHeight()));
+      hole.widenings()
+          .bell()
+          .ifPresent(
+              bell -> {
+                values.put("flare", formats.size(bell.flare()));
+                values.put("toe", formats.size(bell.toe()));
+              });
+      hole.widenings()
+          .cap()
+          .ifPresent(
+              cap -> {
+                values.put("cap", new WideningWords(writing).cap(cap));
+                values.put("capThickness", formats.size(cap.thickness()));
+              });
       return values;
+    }
+
+    private HoleWords.Wide wideWords(Kind kind, Map<String, String> values) {
+      Widenings wide = kind.alike().first().widenings();
+      boolean bell = wide.bell().isPresent();
+      boolean cap = wide.cap().isPresent();
+      return new HoleWords.Wide(
+          say("bell", values),
+          say("begins", values),
+          bell ? say("flare", values) : "",
+          say("pad", values),
+          cap ? say("cap", values) : "",
+          cap ? say("cap-thickness", values) : "");
     }
 
     private HoleWords words(Kind kind, Map<String, String> values) {
@@ -201,7 +246,8 @@ record HoleSections(
           alikeFromTheLine(kind).map(hole -> formatted(hole.datumToUnderside().orElseThrow())),
           alikeFromTheLine(kind)
               .filter(hole -> gravel)
-              .map(hole -> formatted(hole.datumToBottom().orElseThrow())));
+              .map(hole -> formatted(hole.datumToBottom().orElseThrow())),
+          wideWords(kind, values));
     }
 
     private boolean isInGravel(Kind kind) {

@@ -59,7 +59,7 @@ final class PierElevation {
     }
 
     Length halfWidth() {
-      Length half = hole.diameter().times(0.5);
+      Length half = hole.widest().times(0.5);
       return floor().isPresent()
           ? half.max(gap.opening().times(0.5).plus(PierPlaces.FLOOR_SHOWN))
           : half;

@@ -45,6 +45,7 @@ final class PierNames {
   void draw() {
     dimensions();
     names();
+    wideParts();
   }
 
   private String say(String key, String name, Length value) {
@@ -58,11 +59,11 @@ final class PierNames {
     if (hole.gravel().isMoreThan(Length.ZERO)) {
       upright(left, hole.dug().negated(), Length.ZERO, 13, hole.dug());
     }
-    across(hole.diameter(), at.bottom() - PierPlaces.SOIL_MM, -5);
-    if (hole.tube().isPresent()) {
+    across(hole.bottomWidth(), at.bottom() - PierPlaces.SOIL_MM, -5);
+    if (hole.tube().isPresent() || hole.widenings().cap().isPresent()) {
       double bolts =
           content.pier().anchors().map(Anchors::above).map(at.scale()::millimetres).orElse(0.0);
-      across(hole.formAbove(), at.height(hole.top()) + bolts, 4);
+      across(hole.headWidth(), at.height(hole.top()) + bolts, 4);
     }
   }
 
@@ -123,7 +124,7 @@ final class PierNames {
               point(
                   say("gap", "gap", content.gap().wanted()),
                   new Spot(
-                      (at.middle() + inner + at.middle() + at.half(hole.formAbove())) / 2,
+                      (at.middle() + inner + at.middle() + at.half(hole.headWidth())) / 2,
                       at.height(over.minus(PierPlaces.BOARD)) - 1.5));
             });
     at.sleeveInConcrete()
@@ -168,9 +169,52 @@ final class PierNames {
       point(
           writing.texts().say(isInGravel() ? "pier.drawing.side-gravel" : "pier.drawing.backfill"),
           new Spot(
-              at.middle() + (at.half(hole.diameter()) + at.half(hole.standing())) / 2,
-              at.height(hole.depth().times(-0.75))));
+              at.middle() + (at.half(hole.diameter()) + at.half(hole.shaft())) / 2,
+              at.height(hole.shaftDepth().times(-0.75))));
     }
+  }
+
+  /** Bell, pad and cap, beside their dimension lines. */
+  private void wideParts() {
+    hole.widenings()
+        .bell()
+        .ifPresent(
+            bell -> {
+              Length middle = hole.shaftDepth().plus(bell.flare().times(0.5));
+              double edge = (at.half(hole.diameter()) + at.half(bell.diameter())) / 2;
+              point(
+                  say("bell", "flare", bell.flare()),
+                  new Spot(at.middle() + edge, at.height(middle.negated())));
+              point(
+                  say("hole", "diameter", hole.diameter()),
+                  new Spot(
+                      at.middle() + at.half(hole.diameter()),
+                      at.height(hole.shaftDepth().times(-0.3))));
+            });
+    hole.widenings()
+        .pad()
+        .ifPresent(
+            pad ->
+                point(
+                    say("pad", "thickness", pad.thickness()),
+                    new Spot(
+                        at.middle() + at.half(hole.diameter()) - 1.5,
+                        at.height(hole.depth().minus(pad.thickness().times(0.5)).negated()))));
+    hole.widenings()
+        .cap()
+        .ifPresent(
+            cap -> {
+              point(
+                  say("cap", "thickness", cap.thickness()),
+                  new Spot(
+                      at.middle() + at.half(cap.width()) - 1,
+                      at.height(hole.top().minus(cap.thickness().times(0.5)))));
+              point(
+                  say("shaft", "diameter", hole.formAbove()),
+                  new Spot(
+                      at.middle() + at.half(hole.formAbove()),
+                      at.height(hole.column().times(0.5))));
+            });
   }
 
   private boolean isInGravel() {

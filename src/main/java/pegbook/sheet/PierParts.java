@@ -43,7 +43,7 @@ final class PierParts {
     for (int side = -1; side <= 1; side += 2) {
       double from = at.middle() + side * edge;
       double to = at.middle() + side * at.far();
-      Fills.soil(canvas, PierPlaces.box(from, at.bottom(), to, at.ground()));
+      Fills.soil(canvas, at.outline().soil(side, at.far()));
       Fills.groundLine(
           canvas,
           new Spot(Math.min(from, to), at.ground()),
@@ -56,42 +56,20 @@ final class PierParts {
             at.bottom() - PierPlaces.SOIL_MM,
             at.middle() + at.far(),
             at.bottom()));
-    canvas.path(
-        List.of(
-            new Spot(at.middle() - edge, at.ground()),
-            new Spot(at.middle() - edge, at.bottom()),
-            new Spot(at.middle() + edge, at.bottom()),
-            new Spot(at.middle() + edge, at.ground())),
-        false,
-        Pen.THIN);
+    canvas.path(at.outline().wall(), false, Pen.THIN);
     if (hole.gravel().isMoreThan(Length.ZERO)) {
       Fills.gravel(
           canvas,
           PierPlaces.box(
-              at.middle() - edge,
+              at.middle() - at.half(hole.bottomWidth()),
               at.bottom(),
-              at.middle() + edge,
+              at.middle() + at.half(hole.bottomWidth()),
               at.height(hole.depth().negated())));
     }
   }
 
   private void concrete() {
-    double low = at.half(hole.standing());
-    double high = at.half(hole.formAbove());
-    double underside = at.height(hole.depth().negated());
-    double top = at.height(hole.top());
-    canvas.path(
-        List.of(
-            new Spot(at.middle() - low, underside),
-            new Spot(at.middle() + low, underside),
-            new Spot(at.middle() + low, at.ground()),
-            new Spot(at.middle() + high, at.ground()),
-            new Spot(at.middle() + high, top),
-            new Spot(at.middle() - high, top),
-            new Spot(at.middle() - high, at.ground()),
-            new Spot(at.middle() - low, at.ground())),
-        true,
-        Pen.THICK);
+    canvas.path(at.outline().concrete(), true, Pen.THICK);
   }
 
   /** Drawn thicker than it is, or nobody would see it. */

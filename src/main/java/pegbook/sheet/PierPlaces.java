@@ -33,6 +33,10 @@ record PierPlaces(
 
   static final double FROST_SLEEVE_MM = 1.1;
 
+  FootingOutline outline() {
+    return new FootingOutline(content.hole(), scale, middle, ground);
+  }
+
   double half(Length diameter) {
     return scale.millimetres(diameter) / 2;
   }

@@ -141,7 +141,7 @@ public record PierSheet(String title, String ground, List<Card> cards, List<Temp
         table.columns(),
         table.rows(),
         table.note(),
-        plot(writing, id + "-diameter", half, piers.byDiameter(), all, hole.standing(), "diameter"),
+        plot(writing, id + "-diameter", half, piers.byDiameter(), all, hole.shaft(), "diameter"),
         plot(writing, id + "-depth", half, piers.byDepth(), all, hole.depth(), "depth"),
         first);
   }

@@ -5,6 +5,8 @@ import java.util.Optional;
 import pegbook.calc.steelplan.SteelPlan.Cage;
 import pegbook.job.Anchors;
 import pegbook.job.Sleeve;
+import pegbook.job.Widenings.Cap;
+import pegbook.job.Widenings.Shape;
 import pegbook.measure.Length;
 import pegbook.sheet.drafting.Canvas;
 import pegbook.sheet.drafting.Dimension;
@@ -36,7 +38,7 @@ final class PierTopView {
   private PierTopView(Writing writing, PierElevation.Content content, double widthMm) {
     this.writing = writing;
     this.content = content;
-    Length wide = opening().orElse(content.hole().formAbove());
+    Length wide = opening().orElse(content.hole().headAcross());
     double room = widthMm - 2 * SIDE_MM;
     this.scale =
         DrawingScale.largestThatFits(
@@ -84,6 +86,7 @@ final class PierTopView {
         writing.texts().say("pier.template.north"));
     double side = radius(content.hole().formAbove());
     canvas.circle(centre, side, Pen.THICK);
+    content.hole().widenings().cap().ifPresent(this::cap);
     opening().ifPresent(wide -> canvas.circle(centre, radius(wide), Pen.MEDIUM.dashed()));
     content.cage().ifPresent(this::steel);
     content.pier().sleeve().ifPresent(this::sleeve);
@@ -92,7 +95,7 @@ final class PierTopView {
         canvas,
         Spots.shifted(centre, -side, 0),
         Spots.shifted(centre, side, 0),
-        -opening().map(this::radius).orElse(side) - 6,
+        -opening().map(this::radius).orElse(Math.max(side, radius(content.hole().headWidth()))) - 6,
         writing.formats().size(content.hole().formAbove()),
         TYPE);
     opening()
@@ -111,6 +114,20 @@ final class PierTopView {
                     Spots.towards(centre, 155, radius(wide)),
                     1,
                     155));
+  }
+
+  /** A square one with its sides to the north and east; how it is turned, the job does not say. */
+  private void cap(Cap cap) {
+    double half = radius(cap.width());
+    if (cap.shape() == Shape.ROUND) {
+      canvas.circle(centre, half, Pen.THICK);
+    } else {
+      canvas.path(
+          PierPlaces.box(
+              centre.x() - half, centre.y() - half, centre.x() + half, centre.y() + half),
+          true,
+          Pen.THICK);
+    }
   }
 
   private void steel(Cage cage) {

@@ -152,6 +152,15 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
     return ticks;
   }
 
+  /** Bells, pads and caps of these holes; bottoms only where they are filled today. */
+  List<Tick> widenings() {
+    List<Tick> ticks = new ArrayList<>();
+    new WideningWords(writing)
+        .look(poured())
+        .forEach((name, words) -> ticks.add(new Tick(id() + "." + name, words)));
+    return ticks;
+  }
+
   private Tick sleeve(Pier pier, Sleeve sleeve) {
     return new Tick(
         id() + "." + pier.id() + ".sleeve",

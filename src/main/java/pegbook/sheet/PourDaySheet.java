@@ -23,6 +23,7 @@ import pegbook.sheet.DaySheet.Tick;
  * @param tube true when some of them have a tube
  * @param lifts what the joints of holes in two lifts ask for
  * @param insets sleeves and anchors in the tops of these holes
+ * @param widenings what bells, pads and caps of these holes ask for
  * @param ready what else must be there before the first batch
  * @param paces how fast each hole must be filled
  * @param paceHead head of the column of verdicts, with the time that the concrete allows
@@ -41,6 +42,7 @@ public record PourDaySheet(
     boolean tube,
     List<Tick> lifts,
     List<Tick> insets,
+    List<Tick> widenings,
     List<Tick> ready,
     List<Pace> paces,
     String paceHead,
@@ -92,6 +94,7 @@ public record PourDaySheet(
         holes.stream().anyMatch(Row::tube),
         rows.lifts(),
         rows.insets(),
+        rows.widenings(),
         rows.ready(),
         rows.paces(),
         rows.window("verdict"),

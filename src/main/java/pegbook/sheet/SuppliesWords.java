@@ -24,6 +24,7 @@ record SuppliesWords(Packet packet, Writing writing) {
             rule("hangers", "hanger"),
             rule("braces", "brace"),
             rule("boards", "box-boards"),
+            rule("caps", "cap-deck"),
             rule("curing", "curing-sheet"))
         .flatMap(Optional::stream)
         .toList();

@@ -41,6 +41,7 @@ public final class Texts {
           "depth-targets",
           "levels",
           "dig-schedule",
+          "widening",
           "day-plan",
           "pour-day",
           "footings",

@@ -52,7 +52,7 @@ public record Bearing(
    * A footing against the ground.
    *
    * @param carried load on it at worst: of the floor, or of the instrument
-   * @param own weight of its concrete
+   * @param own weight of its concrete, and of the soil on a bell or a pad
    * @param standing diameter of the concrete on the bottom
    * @param area of it
    * @param pressure on the ground, own weight counted where the allowable pressure counts it

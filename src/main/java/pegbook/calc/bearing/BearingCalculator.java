@@ -22,6 +22,7 @@ import pegbook.figures.SupportLoad;
 import pegbook.figures.Working;
 import pegbook.job.Job;
 import pegbook.job.Pier;
+import pegbook.job.Widenings;
 import pegbook.measure.Area;
 import pegbook.measure.Force;
 import pegbook.measure.Length;
@@ -90,7 +91,8 @@ public final class BearingCalculator {
   }
 
   /** What makes footings alike; lengths in micrometres. */
-  private record Alike(MarkKind kind, List<Long> lengths, boolean formed, double newtons) {}
+  private record Alike(
+      MarkKind kind, List<Long> lengths, boolean formed, Widenings widenings, double newtons) {}
 
   private Map<Alike, List<Hole>> groups() {
     Map<Alike, List<Hole>> groups = new LinkedHashMap<>();
@@ -100,10 +102,12 @@ public final class BearingCalculator {
               hole.kind(),
               List.of(
                   micrometres(hole.standing()),
+                  micrometres(hole.shaft()),
                   micrometres(hole.formAbove()),
                   micrometres(hole.depth()),
                   micrometres(hole.top())),
               hole.tube().isPresent() && hole.tubeFromBottom().isEmpty(),
+              hole.widenings(),
               carried(hole).newtons());
       groups.computeIfAbsent(alike, key -> new ArrayList<>()).add(hole);
     }
@@ -172,10 +176,19 @@ public final class BearingCalculator {
         Working.of(formulas.square(BearingFormulas.NET_WAY), worst.mark(), neededArea(worst), step);
     Length wide = diameter.max(side.asLength());
     Working thickness =
-        Working.of(formulas.padThickness(), worst.mark(), wide, worst.standing(), least, step);
+        Working.of(formulas.padThickness(), worst.mark(), wide, shaft(worst), least, step);
     workings.add(side);
     workings.add(thickness);
     return new Remedy(kind, marks, diameter, side.asLength(), thickness.asLength());
+  }
+
+  /** Width of what stands on a pad. */
+  private Length shaft(Footing footing) {
+    return holes.stream()
+        .filter(hole -> hole.mark().equals(footing.mark()))
+        .findFirst()
+        .map(Hole::shaft)
+        .orElse(footing.standing());
   }
 
   /** Where snow is not known: the least snow on the ground that fully uses a support. */

@@ -13,12 +13,14 @@ import pegbook.figures.MarkKind;
 import pegbook.figures.MarkRuns;
 import pegbook.figures.Working;
 import pegbook.job.Job;
+import pegbook.job.UnitWeight;
 import pegbook.measure.Area;
 import pegbook.measure.Force;
 import pegbook.measure.Length;
 import pegbook.measure.Pressure;
 import pegbook.measure.Quantity;
 import pegbook.measure.UnitSystem;
+import pegbook.published.SoilWeight;
 
 /** Holds footings that are alike against the ground, and keeps the steps. */
 final class FootingCheck {
@@ -55,8 +57,7 @@ final class FootingCheck {
   /** One footing for each of the holes. */
   List<Footing> footings() {
     Length standing = hole.standing();
-    Force own =
-        work(formulas.ownWeight(), standing, hole.depth(), hole.formAbove(), hole.top()).asForce();
+    Force own = ownWeight();
     Area area = work(formulas.contactArea(), standing).asArea();
     boolean gross = allowable.map(Allowable::gross).orElse(true);
     Pressure pressure =
@@ -68,6 +69,29 @@ final class FootingCheck {
     return marks.stream()
         .map(mark -> new Footing(mark, hole.kind(), carried, own, standing, area, pressure, check))
         .toList();
+  }
+
+  /** Concrete part by part, and the soil that lies on a bell or a pad. */
+  private Force ownWeight() {
+    Force shaft =
+        work(formulas.ownWeight(), hole.shaft(), hole.shaftDepth(), hole.formAbove(), hole.column())
+            .asForce();
+    if (!hole.widenings().isAny()) {
+      return shaft;
+    }
+    SoilWeight soil =
+        SoilWeight.find(job.ground().soil().id(), job.ground().unitWeight().map(UnitWeight::value));
+    return work(
+            new WidenedFormulas(job.heading().units()).ownWeight(soil.citation()),
+            shaft,
+            hole.bottomVolume(),
+            hole.widenings().capVolume(),
+            soil.bank(),
+            hole.standing(),
+            hole.depth(),
+            hole.shaft(),
+            hole.shaftDepth())
+        .asForce();
   }
 
   private Check check(Allowable allowed, Force own, Area area, Pressure pressure) {
@@ -97,9 +121,9 @@ final class FootingCheck {
           ? Optional.of(work(formulas.neededNetArea(), carried, allowed.value()).asArea())
           : Optional.empty();
     }
-    boolean widensAbove = hole.tube().isEmpty() || hole.tubeFromBottom().isPresent();
-    Force above =
-        widensAbove ? Force.ZERO : work(formulas.shaft(), hole.formAbove(), hole.top()).asForce();
+    boolean widensAbove =
+        !hole.widenings().isAny() && (hole.tube().isEmpty() || hole.tubeFromBottom().isPresent());
+    Force above = widensAbove ? Force.ZERO : weightAbove();
     Length widens = widensAbove ? hole.depth().plus(hole.top()) : hole.depth();
     Working area =
         Working.of(formulas.neededArea(), subject(), carried, above, allowed.value(), widens);
@@ -108,6 +132,18 @@ final class FootingCheck {
     }
     workings.add(area);
     return Optional.of(area.asArea());
+  }
+
+  /** Of what stands above the ground, a cap with it. */
+  private Force weightAbove() {
+    Force column = work(formulas.shaft(), hole.formAbove(), hole.column()).asForce();
+    return hole.widenings().cap().isEmpty()
+        ? column
+        : work(
+                new WidenedFormulas(job.heading().units()).withCap(),
+                column,
+                hole.widenings().capVolume())
+            .asForce();
   }
 
   private Needed needed(Area area, Pressure allowed) {

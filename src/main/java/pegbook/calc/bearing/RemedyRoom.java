@@ -75,7 +75,7 @@ record RemedyRoom(List<Finding> findings, List<Working> workings) {
                   wide.mark() + " / " + other.mark(),
                   wide.centre().distanceTo(other.centre()),
                   remedy.diameter(),
-                  also.map(Remedy::diameter).orElse(other.diameter()));
+                  also.map(Remedy::diameter).orElse(other.bottomWidth()));
           pairs.add(new Pair(wide, other, isAtOneDepth(wide, remedy, other, also), apart));
         }
       }

@@ -55,7 +55,7 @@ record OrderMass(Working working, Optional<Mass> piece) {
                     need,
                     Working.of(formulas.bars(), line, count, stock.get(), bar.get().diameter())));
       }
-      case FORM_BOARDS, FORM_HANGERS, FORM_BRACES ->
+      case FORM_BOARDS, FORM_HANGERS, FORM_BRACES, CAP_BOARDS, CAP_DECK, CAP_LEGS ->
           wood(line, need, formulas.timber(), "stock", "wide");
       case HOLE_COVERS, HOLE_COVERS_WIDE -> wood(line, need, formulas.plywood(), "length", "width");
       case GROUND_STAKES, FENCE_POSTS -> {

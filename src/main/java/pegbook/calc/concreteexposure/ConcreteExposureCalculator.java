@@ -149,7 +149,7 @@ public final class ConcreteExposureCalculator {
       Job job, List<Hole> holes, Freezing freezes, List<Working> workings) {
     Length thinnest =
         holes.stream()
-            .map(hole -> hole.standing().min(hole.formAbove()).min(hole.diameter()))
+            .map(hole -> hole.shaft().min(hole.formAbove()).min(hole.diameter()))
             .min(Comparator.naturalOrder())
             .orElse(Length.ZERO);
     Optional<Integer> repeated =

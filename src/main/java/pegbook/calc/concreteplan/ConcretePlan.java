@@ -53,6 +53,7 @@ public record ConcretePlan(
    * @param standing diameter of the concrete that stands on the bottom
    * @param bearing area of it
    * @param gravelLoose gravel to tip in, before it is tamped
+   * @param parts concrete part by part, from the bottom up, as drawn
    * @param below concrete from its underside to the ground, as drawn
    * @param above concrete above the ground, as drawn
    * @param poured concrete to mix, with what a dug hole takes more and what is spilt
@@ -68,6 +69,7 @@ public record ConcretePlan(
       Length standing,
       Area bearing,
       Volume gravelLoose,
+      List<Part> parts,
       Volume below,
       Volume above,
       Volume poured,
@@ -78,7 +80,16 @@ public record ConcretePlan(
       Mass mass,
       List<Lift> lifts) {
     public Fill {
+      parts = List.copyOf(parts);
       lifts = List.copyOf(lifts);
+    }
+
+    /** Concrete of a kind of part; zero where there is none. */
+    public Volume part(PartKind kind) {
+      return parts.stream()
+          .filter(part -> part.kind() == kind)
+          .map(Part::volume)
+          .reduce(Volume.ZERO, Volume::plus);
     }
 
     /** What is placed on the day of a kind of pour. */
@@ -89,6 +100,28 @@ public record ConcretePlan(
     /** Concrete as drawn. */
     public Volume drawn() {
       return below.plus(above);
+    }
+  }
+
+  /** A part of a footing, as drawn. */
+  public record Part(PartKind kind, Volume volume) {}
+
+  /** What a footing is made of. */
+  public enum PartKind {
+    /** Undercut at the bottom. */
+    BELL,
+    /** Slab at the bottom, under a tube. */
+    PAD,
+    /** Below the ground, over bell and pad. */
+    SHAFT,
+    /** Above the ground, under a cap. */
+    COLUMN,
+    /** Wider head. */
+    CAP;
+
+    /** Whether it lies below the ground. */
+    public boolean isBelow() {
+      return this == BELL || this == PAD || this == SHAFT;
     }
   }
 

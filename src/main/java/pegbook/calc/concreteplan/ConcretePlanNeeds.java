@@ -14,6 +14,7 @@ import pegbook.figures.Working;
 import pegbook.job.Concrete.Mixing;
 import pegbook.job.Job;
 import pegbook.job.Tube;
+import pegbook.job.Widenings.Shape;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Rounding;
@@ -52,7 +53,14 @@ final class ConcretePlanNeeds {
           .first()
           .tube()
           .filter(tube -> tubeLength(alike.first(), tube).isMoreThan(Length.ZERO))
-          .ifPresent(tube -> needs.add(tube(alike, tube)));
+          .ifPresent(
+              tube -> needs.add(tube(alike, tube.inside(), tubeLength(alike.first(), tube))));
+      alike
+          .first()
+          .widenings()
+          .cap()
+          .filter(cap -> cap.shape() == Shape.ROUND)
+          .ifPresent(cap -> needs.add(tube(alike, cap.width(), cap.thickness())));
     }
     return needs;
   }
@@ -76,7 +84,7 @@ final class ConcretePlanNeeds {
               alike.subject(),
               new Count(alike.count()),
               hole.diameter(),
-              hole.depth());
+              hole.shaftDepth());
       workings.add(working);
       area += working.result();
     }
@@ -94,14 +102,13 @@ final class ConcretePlanNeeds {
   }
 
   /** Form tubes as they are sold, each cut to the pieces that it holds. */
-  private Need tube(AlikeHoles alike, Tube tube) {
-    Length length = tubeLength(alike.first(), tube);
+  private Need tube(AlikeHoles alike, Length inside, Length length) {
     Length stock = job.shop().tube();
     Working tubes =
         Working.of(formulas.tubes(), alike.subject(), new Count(alike.count()), length, stock);
     workings.add(tubes);
     Map<String, Argument> words = new LinkedHashMap<>();
-    words.put("inside", Argument.of(tube.inside()));
+    words.put("inside", Argument.of(inside));
     words.put("stock", Argument.of(stock));
     words.put("pieces", Argument.of(alike.count()));
     words.put("length", Argument.of(length));
@@ -121,6 +128,6 @@ final class ConcretePlanNeeds {
   }
 
   private static Length tubeLength(Hole hole, Tube tube) {
-    return tube.from() == Tube.From.BOTTOM ? hole.depth().plus(hole.top()) : hole.top();
+    return tube.from() == Tube.From.BOTTOM ? hole.shaftDepth().plus(hole.column()) : hole.column();
   }
 }

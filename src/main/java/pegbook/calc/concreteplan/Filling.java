@@ -46,60 +46,56 @@ final class Filling {
   List<Fill> fills() {
     Hole hole = alike.first();
     Length standing = hole.standing();
-    Volume below = work(formulas.below(), standing, hole.depth()).asVolume();
-    Volume above = above(hole, alike.subject(), hole.top());
-    List<Lift> lifts = lifts(hole, below, above);
+    FootingParts parts = parts(alike.subject(), hole.depth().plus(hole.top()));
+    List<Lift> lifts = lifts(hole, parts);
     Fill fill =
         new Fill(
             hole.mark(),
             standing,
             work(formulas.bearing(), standing).asArea(),
             gravel(hole),
-            below,
-            above,
+            parts.parts(),
+            parts.below(),
+            parts.above(),
             lifts.stream().map(Lift::poured).reduce(Volume.ZERO, Volume::plus),
             backfill(hole),
             sideGravel(hole),
             lifts.stream().mapToInt(Lift::bags).sum(),
             lifts.stream().mapToInt(Lift::batches).sum(),
-            work(formulas.mass(), below.plus(above)).asMass(),
+            work(formulas.mass(), parts.below().plus(parts.above())).asMass(),
             lifts);
     return alike.marks().stream().map(mark -> forMark(mark, fill)).toList();
   }
 
-  private Volume above(Hole hole, String subject, Length height) {
-    return work(
-            subject, isBoxed(hole) ? formulas.boxed() : formulas.above(), hole.formAbove(), height)
-        .asVolume();
+  private FootingParts parts(String subject, Length upTo) {
+    return FootingParts.of(alike.first(), upTo, job.heading().units(), subject, workings);
   }
 
   /** All in one go; or up to the joint, and from there on another day. */
-  private List<Lift> lifts(Hole hole, Volume below, Volume above) {
+  private List<Lift> lifts(Hole hole, FootingParts parts) {
     Length whole = hole.depth().plus(hole.top());
+    Volume soil = parts.againstSoil();
+    Volume forms = parts.below().plus(parts.above()).minus(soil);
     if (hole.joint().isEmpty()) {
-      return List.of(lift(hole, alike.subject(), Kind.POUR, whole, below, above));
+      return List.of(lift(alike.subject(), Kind.POUR, whole, soil, forms));
     }
     Length joint = hole.joint().get();
-    String first = alike.subject() + " · 1";
-    Volume firstBelow =
-        work(first, formulas.below(), hole.standing(), joint.min(hole.depth())).asVolume();
-    Volume firstAbove =
-        joint.isMoreThan(hole.depth())
-            ? above(hole, first, joint.minus(hole.depth()))
-            : Volume.ZERO;
+    FootingParts first = parts(alike.subject() + " · 1", joint);
+    Volume firstSoil = first.againstSoil();
+    Volume firstForms = first.below().plus(first.above()).minus(firstSoil);
     return List.of(
-        lift(hole, first, Kind.FIRST_LIFT, joint, firstBelow, firstAbove),
+        lift(alike.subject() + " · 1", Kind.FIRST_LIFT, joint, firstSoil, firstForms),
         lift(
-            hole,
             alike.subject() + " · 2",
             Kind.POUR,
             whole,
-            below.minus(firstBelow),
-            above.minus(firstAbove)));
+            soil.minus(firstSoil),
+            forms.minus(firstForms)));
   }
 
-  private Lift lift(Hole hole, String subject, Kind kind, Length to, Volume below, Volume above) {
-    Volume poured = poured(subject, hole, below, above);
+  private Lift lift(String subject, Kind kind, Length to, Volume soil, Volume forms) {
+    Volume poured =
+        work(subject, formulas.poured(), soil, mix.overBreak(), forms, mix.waste()).asVolume();
     int bags = bags(subject, poured);
     return new Lift(
         kind,
@@ -112,17 +108,13 @@ final class Filling {
             work(subject, formulas.pourTime(false), poured, rate(false), pairs()).asDuration()));
   }
 
-  /** Without a tube, what stands above the ground is cast in a box of boards. */
-  private static boolean isBoxed(Hole hole) {
-    return hole.tube().isEmpty() && hole.top().isMoreThan(Length.ZERO);
-  }
-
   private static Fill forMark(String mark, Fill fill) {
     return new Fill(
         mark,
         fill.standing(),
         fill.bearing(),
         fill.gravelLoose(),
+        fill.parts(),
         fill.below(),
         fill.above(),
         fill.poured(),
@@ -144,23 +136,11 @@ final class Filling {
     return working;
   }
 
-  private Volume poured(String subject, Hole hole, Volume below, Volume above) {
-    boolean formed = hole.tubeFromBottom().isPresent();
-    return work(
-            subject,
-            formulas.poured(),
-            formed ? Volume.ZERO : below,
-            mix.overBreak(),
-            formed ? below.plus(above) : above,
-            mix.waste())
-        .asVolume();
-  }
-
   private Volume gravel(Hole hole) {
     if (!hole.gravel().isMoreThan(Length.ZERO)) {
       return Volume.ZERO;
     }
-    return work(formulas.gravel(), hole.diameter(), hole.gravel(), mix.overBreak()).asVolume();
+    return work(formulas.gravel(), hole.bottomWidth(), hole.gravel(), mix.overBreak()).asVolume();
   }
 
   /** Soil round a tube; none where gravel keeps the frost off. */
@@ -187,7 +167,7 @@ final class Filling {
         .filter(tube -> tube.inside().isLessThan(hole.diameter()))
         .map(
             tube ->
-                work(formula, hole.diameter(), mix.overBreak(), tube.inside(), hole.depth())
+                work(formula, hole.diameter(), mix.overBreak(), tube.inside(), hole.shaftDepth())
                     .asVolume());
   }
 

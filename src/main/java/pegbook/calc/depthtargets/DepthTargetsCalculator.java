@@ -37,6 +37,9 @@ public final class DepthTargetsCalculator {
     workings.addAll(bearing.workings());
     List<Finding> findings = new ArrayList<>(FrostFindings.of(job, choices));
     findings.addAll(HoleFindings.of(job, holes));
+    WideningFindings widenings = new WideningFindings(job, holes);
+    findings.addAll(widenings.findings());
+    workings.addAll(widenings.workings());
     findings.addAll(bearing.findings());
     findings.addAll(LevelFindings.of(placement));
     return new DepthTargets(

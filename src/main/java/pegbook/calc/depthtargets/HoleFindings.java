@@ -78,7 +78,7 @@ final class HoleFindings {
   private static Length clearance(Feature.Shape.Block block, Hole hole) {
     Length edge = block.corners().distanceToEdge(hole.centre());
     Length outside = block.corners().contains(hole.centre()) ? edge.negated() : edge;
-    return outside.minus(hole.diameter().times(0.5));
+    return outside.minus(hole.bottomWidth().times(0.5));
   }
 
   private static List<String> marks(List<Hole> holes) {

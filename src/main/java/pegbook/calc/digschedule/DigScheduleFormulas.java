@@ -45,6 +45,29 @@ record DigScheduleFormulas(
         n -> Math.PI * n[0] * n[0] / 4 * n[1] / perRoom);
   }
 
+  /** The same of a hole with a bell: hole, dug depth, bell, flare, upright edge under it. */
+  Formula belledVolume() {
+    return new Formula(
+        "dig-schedule.belled-volume",
+        "V = π / 4 · (d² · (H − f − e) + (d² + d · B + B²) / 3 · f + B² · e) / " + roomText,
+        List.of(
+            new Symbol("d", "hole-diameter", small),
+            new Symbol("H", "dug-depth", small),
+            new Symbol("B", "bell-diameter", small),
+            new Symbol("f", "bell-flare", small),
+            new Symbol("e", "bell-edge-dug", small)),
+        new Symbol("V", "bank-volume", room),
+        Citation.GEOMETRY,
+        "",
+        n ->
+            Math.PI
+                / 4
+                * (n[0] * n[0] * (n[1] - n[3] - n[4])
+                    + (n[0] * n[0] + n[0] * n[2] + n[2] * n[2]) / 3 * n[3]
+                    + n[2] * n[2] * n[4])
+                / perRoom);
+  }
+
   /** The same soil once dug. */
   Formula looseVolume(Citation swell) {
     return new Formula(

@@ -26,7 +26,7 @@ record Effort(List<ToolStep> tools, List<Working> workings, Optional<Working> ke
     List<ToolStep> tools = ToolPlan.of(job, hole);
     DigScheduleFormulas formulas = DigScheduleFormulas.in(job.heading().units());
     List<Working> workings = new ArrayList<>();
-    Working bank = Working.of(formulas.bankVolume(), subject, hole.diameter(), hole.dug());
+    Working bank = bank(formulas, hole, subject);
     Working loose =
         Working.of(
             formulas.looseVolume(soil.swellSource()), subject, bank.asVolume(), soil.swell());
@@ -47,10 +47,26 @@ record Effort(List<ToolStep> tools, List<Working> workings, Optional<Working> ke
                         subject,
                         hole.diameter(),
                         tube.inside(),
-                        hole.depth(),
+                        hole.shaftDepth(),
                         soil.swell()));
     kept.ifPresent(workings::add);
     return new Effort(tools, workings, kept);
+  }
+
+  private static Working bank(DigScheduleFormulas formulas, Hole hole, String subject) {
+    return hole.widenings()
+        .bell()
+        .map(
+            bell ->
+                Working.of(
+                    formulas.belledVolume(),
+                    subject,
+                    hole.diameter(),
+                    hole.dug(),
+                    bell.diameter(),
+                    bell.flare(),
+                    bell.toe().plus(hole.gravel())))
+        .orElseGet(() -> Working.of(formulas.bankVolume(), subject, hole.diameter(), hole.dug()));
   }
 
   private static boolean isInGravel(Job job, Hole hole) {

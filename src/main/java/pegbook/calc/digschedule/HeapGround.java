@@ -70,7 +70,7 @@ final class HeapGround {
   }
 
   private boolean isClearOf(Hole hole, Point centre, Length radius) {
-    return clear(centre, hole.centre(), radius, hole.diameter().times(0.5).plus(edge));
+    return clear(centre, hole.centre(), radius, hole.bottomWidth().times(0.5).plus(edge));
   }
 
   /** Names of fixed features in the way of a heap there. */

@@ -33,7 +33,7 @@ record HeapSearch(HeapGround ground, Length step) {
 
   private Optional<HeapSpot> search(
       Hole hole, SpoilHeap cone, HeapSpot.Kind kind, boolean offTheFloor) {
-    Length nearest = hole.diameter().times(0.5).plus(ground.edge()).plus(cone.radius());
+    Length nearest = hole.bottomWidth().times(0.5).plus(ground.edge()).plus(cone.radius());
     double farthest = offTheFloor ? FARTHEST_METRES : FARTHEST_ON_FLOOR_METRES;
     for (double out = 0; out <= farthest; out += RING_METRES) {
       Length distance = nearest.plus(new Length(out)).setTo(step, Rounding.UP);

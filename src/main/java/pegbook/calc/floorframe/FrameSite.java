@@ -170,7 +170,7 @@ record FrameSite(
     for (Pier pier : job.piers()) {
       holes.stream()
           .filter(hole -> hole.mark().equals(pier.id()))
-          .map(hole -> new Opening(hole.centre(), hole.formAbove().times(0.5).plus(pier.gap())))
+          .map(hole -> new Opening(hole.centre(), hole.headAcross().times(0.5).plus(pier.gap())))
           .filter(
               opening ->
                   outline.contains(opening.centre())

@@ -110,7 +110,7 @@ public final class FootingLoadsCalculator {
   }
 
   private static Length radius(Hole hole, Pier pier) {
-    return hole.formAbove().times(0.5).plus(pier.gap());
+    return hole.headAcross().times(0.5).plus(pier.gap());
   }
 
   private static Pressures pressures(Job job) {

@@ -26,6 +26,7 @@ import pegbook.job.Frost;
 import pegbook.job.Job;
 import pegbook.job.Pier;
 import pegbook.job.Side;
+import pegbook.job.Widenings;
 import pegbook.measure.Force;
 import pegbook.measure.Length;
 import pegbook.measure.Pressure;
@@ -97,16 +98,18 @@ public final class FrostGripCalculator {
   }
 
   /** What makes footings alike; lengths in micrometres. */
-  private record Alike(MarkKind kind, List<Long> lengths, Optional<Side> side, Force dead) {}
+  private record Alike(
+      MarkKind kind, List<Long> lengths, Widenings widenings, Optional<Side> side, Force dead) {}
 
   private Map<Alike, List<Hole>> groups(List<Hole> holes) {
     Map<Alike, List<Hole>> groups = new LinkedHashMap<>();
     for (Hole hole : holes) {
       List<Long> lengths =
-          List.of(hole.standing(), hole.formAbove(), hole.depth(), hole.top()).stream()
+          List.of(hole.standing(), hole.shaft(), hole.formAbove(), hole.depth(), hole.top())
+              .stream()
               .map(length -> Math.round(length.metres() * 1e6))
               .toList();
-      Alike alike = new Alike(hole.kind(), lengths, side(hole), dead(hole));
+      Alike alike = new Alike(hole.kind(), lengths, hole.widenings(), side(hole), dead(hole));
       groups.computeIfAbsent(alike, key -> new ArrayList<>()).add(hole);
     }
     return groups;
@@ -146,22 +149,14 @@ public final class FrostGripCalculator {
     boolean blown = alike.kind() == MarkKind.SUPPORT ? job.wind().isPresent() : isBlown(hole);
     Force hold = Force.ZERO;
     if (grips || blown) {
-      hold =
-          work(
-                  formulas.hold(),
-                  subject,
-                  alike.dead(),
-                  hole.standing(),
-                  hole.depth(),
-                  hole.formAbove(),
-                  hole.top())
-              .asForce();
+      hold = hold(hole, subject, alike.dead());
     }
     Length frozen = frost.min(hole.depth());
     Optional<Grip> grip = grips ? Optional.of(grip(hole, subject, hold)) : Optional.empty();
     if (freezes && alike.side().equals(Optional.of(Side.SMOOTH_SLEEVE))) {
-      needs.add(sleeves(hole, frozen, group.size()));
-      group.forEach(one -> sleeves.add(new FrostSleeve(one.mark(), one.standing(), frozen)));
+      Length sleeved = frozen.min(hole.shaftDepth());
+      needs.add(sleeves(hole, sleeved, group.size()));
+      group.forEach(one -> sleeves.add(new FrostSleeve(one.mark(), one.shaft(), sleeved)));
     }
     Force held = hold;
     Verdict verdict = verdict(freezes, alike.side(), grip, held);
@@ -170,11 +165,34 @@ public final class FrostGripCalculator {
         .toList();
   }
 
+  /** Load and concrete; the soil that lies on a bell or a pad is left out. */
+  private Force hold(Hole hole, String subject, Force dead) {
+    Force shaft =
+        work(
+                formulas.hold(),
+                subject,
+                dead,
+                hole.shaft(),
+                hole.shaftDepth(),
+                hole.formAbove(),
+                hole.column())
+            .asForce();
+    return hole.widenings().isAny()
+        ? work(
+                formulas.holdWidened(),
+                subject,
+                shaft,
+                hole.bottomVolume(),
+                hole.widenings().capVolume())
+            .asForce()
+        : shaft;
+  }
+
   /** Sleeves that reach from the ground down through the frost. */
   private static Need sleeves(Hole hole, Length frozen, int count) {
     return new Need(
         "frost-sleeves",
-        Map.of("across", Argument.of(hole.standing()), "length", Argument.of(frozen)),
+        Map.of("across", Argument.of(hole.shaft()), "length", Argument.of(frozen)),
         count,
         count,
         Unit.NONE,
@@ -187,7 +205,8 @@ public final class FrostGripCalculator {
 
   private Grip grip(Hole hole, String subject, Force hold) {
     Length frozen = work(formulas.frozen(), subject, hole.depth(), rule(), estimate).asLength();
-    Length across = hole.standing();
+    // Where the frost reaches a bell or a pad, it grips that as well: then all counts as wide.
+    Length across = frozen.isMoreThan(hole.shaftDepth()) ? hole.standing() : hole.shaft();
     Force typical =
         work(formulas.grip(), subject, FrostGrip.typicalStress(), across, frozen).asForce();
     Force high = work(formulas.grip(), subject, FrostGrip.highStress(), across, frozen).asForce();
@@ -197,7 +216,8 @@ public final class FrostGripCalculator {
     Pressure q = allowed.get();
     Pressure most = mostFriction();
     Force anchorage =
-        work(formulas.anchorage(), subject, q, most, across, hole.depth(), frozen).asForce();
+        work(formulas.anchorage(), subject, q, most, across, hole.shaftDepth().max(frozen), frozen)
+            .asForce();
     Force holds = hold.plus(anchorage);
     Optional<Length> deeper =
         typical.isMoreThan(holds)

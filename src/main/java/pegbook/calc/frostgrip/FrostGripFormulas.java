@@ -110,6 +110,22 @@ final class FrostGripFormulas {
         x -> x[0] + weight * Math.PI / 4 * (x[1] * x[1] * x[2] + x[3] * x[3] * x[4]) / cubes);
   }
 
+  /** The same with bell or pad and cap: what holds without them, their concrete. */
+  Formula holdWidened() {
+    Unit volume = imperial ? Unit.CUBIC_FOOT : Unit.CUBIC_METRE;
+    return new Formula(
+        "frost-grip.hold-widened",
+        "H = Hs + " + weightText + " · (Vu + Vc)",
+        List.of(
+            force("Hs", "held-by-shaft"),
+            new Symbol("Vu", "concrete-in-bottom", volume),
+            new Symbol("Vc", "concrete-in-cap", volume)),
+        held(),
+        Citation.GEOMETRY,
+        "",
+        x -> x[0] + weight * (x[1] + x[2]));
+  }
+
   /** Friction below the frost: bearing pressure, its limit, diameter, depth, frozen side. */
   Formula anchorage() {
     return new Formula(

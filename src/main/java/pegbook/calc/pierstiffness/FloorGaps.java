@@ -36,14 +36,14 @@ final class FloorGaps {
   }
 
   private FloorGap gap(Hole hole, Pier pier) {
-    Length radius = hole.formAbove().times(0.5);
+    Length radius = hole.headAcross().times(0.5);
     Length fromEdge = placement.outline().distanceToEdge(hole.centre());
     return new FloorGap(
         hole.mark(),
         placement.outline().contains(hole.centre()),
         fromEdge.minus(radius),
         pier.gap(),
-        hole.formAbove().plus(pier.gap().times(2)),
+        hole.headAcross().plus(pier.gap().times(2)),
         job.floor().flatMap(Floor::top).map(walking -> above(hole, walking)));
   }
 

@@ -151,6 +151,9 @@ final class PierFindings {
               .with("factor", factor(cracking))
               .with("wanted", factor(LEAST_CRACKING)));
     }
+    if (hole.widenings().isAny()) {
+      findings.add(about(piers, Kind.NOTE, "pier-widened", "hole", Citation.COMMON_PRACTICE));
+    }
     tipping(piers);
     if (piers.pier().instrument().isEmpty()) {
       findings.add(

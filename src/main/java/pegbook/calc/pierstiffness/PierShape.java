@@ -9,7 +9,7 @@ import pegbook.measure.Mass;
  * The measures of a pier that decide how stiff it stands.
  *
  * @param column diameter of the concrete above the ground
- * @param base diameter of the concrete that stands on the bottom
+ * @param base diameter of the concrete below the ground, without bell or pad
  * @param depth of its underside below the ground
  * @param top height of its top above the ground
  * @param instrument mass on its top
@@ -21,7 +21,7 @@ record PierShape(Length column, Length base, Length depth, Length top, Mass inst
   static PierShape of(Hole hole, Pier pier) {
     return new PierShape(
         hole.formAbove(),
-        hole.standing(),
+        hole.shaft(),
         hole.depth(),
         hole.top(),
         pier.instrument().orElse(Mass.ZERO));

@@ -47,7 +47,7 @@ final class PierTop {
   }
 
   private static Optional<Finding> nearEdge(AlikePiers piers, Anchors bolts) {
-    Length edge = piers.hole().formAbove().minus(bolts.circle()).times(0.5);
+    Length edge = piers.hole().headWidth().minus(bolts.circle()).times(0.5);
     Length wanted = bolts.size().times(EDGE_DIAMETERS);
     return edge.plus(TOLERANCE).isLessThan(wanted)
         ? Optional.of(

@@ -43,7 +43,7 @@ final class Surroundings {
         holes.stream()
             .map(
                 hole ->
-                    new Round(Keeper.HOLE, hole.mark(), hole.centre(), hole.diameter().times(0.5)))
+                    new Round(Keeper.HOLE, hole.mark(), hole.centre(), hole.widest().times(0.5)))
             .toList();
     this.heaps =
         heaps.stream()

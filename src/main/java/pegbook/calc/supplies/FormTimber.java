@@ -11,6 +11,8 @@ import pegbook.figures.Hole;
 import pegbook.figures.Need;
 import pegbook.figures.Working;
 import pegbook.job.Job;
+import pegbook.job.Widenings.Cap;
+import pegbook.job.Widenings.Shape;
 import pegbook.measure.Count;
 import pegbook.measure.Length;
 import pegbook.measure.Quantity;
@@ -19,7 +21,8 @@ import pegbook.measure.UnitSystem;
 /**
  * Timber of the forms. Concrete above the ground without a tube stands in a box of boards; a tube
  * that begins at the ground over a wider hole hangs on two battens; a tall tube has two braces at a
- * right angle to each other. Common practice.
+ * right angle to each other. A cap has a deck under it on four legs, and sides of boards where it
+ * is square. Common practice.
  */
 final class FormTimber {
   /** A tube that stands no higher is held by its battens or its soil. */
@@ -73,11 +76,14 @@ final class FormTimber {
     if (!hole.top().isMoreThan(Length.ZERO)) {
       return;
     }
+    hole.widenings().cap().ifPresent(cap -> cap(alike, cap));
     if (hole.tube().isEmpty()) {
       box(alike);
       return;
     }
-    boolean hangs = hole.tubeFromBottom().isEmpty() && hole.formAbove().isLessThan(hole.diameter());
+    boolean hangs =
+        hole.isHungOverPad()
+            || (hole.tubeFromBottom().isEmpty() && hole.formAbove().isLessThan(hole.diameter()));
     if (hangs) {
       Working length = work(alike, formulas.hanger(), hole.diameter());
       timber(alike, "form-hangers", HANGERS * alike.count(), length.asLength(), batten());
@@ -93,13 +99,32 @@ final class FormTimber {
     Hole hole = alike.first();
     Working length = work(alike, formulas.boxBoard(), hole.diameter());
     Working boards =
-        work(alike, formulas.boxBoards(), new Count(alike.count()), hole.top(), boardWidth());
+        work(alike, formulas.boxBoards(), new Count(alike.count()), hole.column(), boardWidth());
     timber(
         alike,
         "form-boards",
         Math.round(boards.result()),
         length.asLength(),
         List.of(thick(), wide()));
+  }
+
+  /** Sides of a square cap, the deck under either shape, and four legs to the ground. */
+  private void cap(AlikeHoles alike, Cap cap) {
+    Count caps = new Count(alike.count());
+    if (cap.shape() == Shape.SQUARE) {
+      Working side = work(alike, formulas.capBoard(), cap.width());
+      Working sides = work(alike, formulas.capBoards(), caps, cap.thickness(), boardWidth());
+      timber(alike, "cap-boards", sides, side.asLength(), List.of(thick(), wide()));
+    }
+    Working deck = work(alike, formulas.capDeck(), caps, cap.width(), boardWidth());
+    timber(alike, "cap-deck", deck, cap.width(), List.of(thick(), wide()));
+    Working legs = work(alike, formulas.capLegs(), caps);
+    timber(alike, "cap-legs", legs, alike.first().column(), batten());
+  }
+
+  private void timber(
+      AlikeHoles alike, String id, Working count, Length length, List<Length> section) {
+    timber(alike, id, Math.round(count.result()), length, section);
   }
 
   private void timber(

@@ -64,13 +64,12 @@ final class PierFittings {
     needs.add(ShopNeeds.pieces("bolt-caps", Map.of(), anchors.count()));
     needs.add(
         ShopNeeds.pieces(
-            "template-board", Map.of("side", Argument.of(hole.formAbove().plus(lap.times(2)))), 1));
+            "template-board", Map.of("side", Argument.of(hole.headWidth().plus(lap.times(2)))), 1));
   }
 
   private void sleeve(Hole hole, Sleeve sleeve) {
     Working length =
-        Working.of(
-            formulas.cableSleeve(), hole.mark(), hole.top(), sleeve.depth(), hole.standing());
+        Working.of(formulas.cableSleeve(), hole.mark(), hole.top(), sleeve.depth(), hole.shaft());
     workings.add(length);
     Map<String, Argument> words = new LinkedHashMap<>();
     words.put("outside", Argument.of(sleeve.outside()));

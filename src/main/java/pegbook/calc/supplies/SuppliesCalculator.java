@@ -168,7 +168,7 @@ public final class SuppliesCalculator {
               alike.subject(),
               formulas.curing(),
               new Count(alike.count()),
-              alike.first().formAbove()));
+              alike.first().headAcross()));
     }
     Unit unit = imperial ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE;
     needs.add(

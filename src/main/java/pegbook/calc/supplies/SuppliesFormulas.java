@@ -162,6 +162,46 @@ final class SuppliesFormulas {
         x -> 4 * x[0] * Rounding.UP.steps(x[1], x[2]));
   }
 
+  /** One of the four boards round a square cap: its side. Each runs past the next one. */
+  Formula capBoard() {
+    return practice(
+        "cap-board",
+        "l = c + " + (imperial ? "3" : "80"),
+        List.of(small("c", "cap-side")),
+        small("l", "board-piece"),
+        x -> x[0] + (imperial ? 3 : 80));
+  }
+
+  /** Boards round square caps: caps, their thickness, width of a board. */
+  Formula capBoards() {
+    return practice(
+        "cap-boards",
+        "n = 4 · b · ⌈k / w⌉",
+        List.of(count("b", "caps"), small("k", "thickness-of-cap"), small("w", "board-width")),
+        count("n", "board-pieces"),
+        x -> 4 * x[0] * Rounding.UP.steps(x[1], x[2]));
+  }
+
+  /** Boards side by side under caps: caps, their width, width of a board. */
+  Formula capDeck() {
+    return practice(
+        "cap-deck",
+        "n = b · ⌈c / w⌉",
+        List.of(count("b", "caps"), small("c", "cap-width"), small("w", "board-width")),
+        count("n", "board-pieces"),
+        x -> x[0] * Rounding.UP.steps(x[1], x[2]));
+  }
+
+  /** Legs under the decks: caps. */
+  Formula capLegs() {
+    return practice(
+        "cap-legs",
+        "n = 4 · b",
+        List.of(count("b", "caps")),
+        count("n", "cap-leg-pieces"),
+        x -> 4 * x[0]);
+  }
+
   /** One of the two battens that carry a tube over its hole: hole. */
   Formula hanger() {
     return practice(

@@ -12,6 +12,7 @@ import pegbook.figures.ToolStep;
 import pegbook.figures.ToolStep.Use;
 import pegbook.figures.Working;
 import pegbook.job.Tool;
+import pegbook.job.Widenings.Bell;
 import pegbook.measure.Count;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
@@ -118,7 +119,24 @@ record DigTime(
     if (done.plus(TOLERANCE).isLessThan(hole.dug())) {
       byHand(rings, hole, done, hole.dug());
     }
+    hole.widenings().bell().ifPresent(bell -> undercut(rings, hole, bell, from));
     return rings;
+  }
+
+  /** A bell is cut by hand from above: its flare as a ring of its mean area, and its edge. */
+  private static void undercut(List<Ring> rings, Hole hole, Bell bell, Length from) {
+    double d = hole.diameter().metres();
+    double b = bell.diameter().metres();
+    Length mean = new Length(Math.sqrt((d * d + d * b + b * b) / 3));
+    Length edge = hole.shaftDepth().plus(bell.flare());
+    widen(rings, hole, mean, hole.shaftDepth().max(from), edge);
+    widen(rings, hole, bell.diameter(), edge.max(from), hole.dug());
+  }
+
+  private static void widen(List<Ring> rings, Hole hole, Length to, Length high, Length low) {
+    if (high.isLessThan(low)) {
+      rings.add(new Ring(Part.WIDEN, false, to, hole.diameter(), high, low));
+    }
   }
 
   /** What of a stretch lies between two depths. */

@@ -34,14 +34,14 @@ final class FormTimes {
         .map(FormTimes::joint)
         .forEach(tasks::add);
     holes.stream()
-        .filter(hole -> hole.tube().isPresent())
+        .filter(hole -> hole.tube().isPresent() || hole.widenings().cap().isPresent())
         .map(hole -> task(Task.Kind.STRIP, hole, STRIP_LEAST, STRIP_MOST))
         .forEach(tasks::add);
     return tasks;
   }
 
   private static Optional<Task> form(Job job, Hole hole, List<FrostSleeve> sleeves) {
-    int forms = hole.tube().isPresent() && !hole.isFormedOnJoint() ? 1 : 0;
+    int forms = hole.isFormedOnJoint() ? 0 : forms(hole);
     int inserts =
         job.piers().stream()
             .filter(pier -> pier.id().equals(hole.mark()))
@@ -63,12 +63,17 @@ final class FormTimes {
 
   /** The joint of two lifts: brushed, roughened, its bars lapped, the form set where it begins. */
   private static Task joint(Hole hole) {
-    int forms = hole.tube().isPresent() && hole.isFormedOnJoint() ? 1 : 0;
+    int forms = hole.isFormedOnJoint() ? forms(hole) : 0;
     return task(
         Task.Kind.JOINT,
         hole,
         Duration.ofMinutes(JOINT_LEAST_MINUTES + forms * FORM_LEAST_MINUTES),
         Duration.ofMinutes(JOINT_MOST_MINUTES + forms * FORM_MOST_MINUTES));
+  }
+
+  /** A tube, and the form of a cap. */
+  private static int forms(Hole hole) {
+    return (hole.tube().isPresent() ? 1 : 0) + (hole.widenings().cap().isPresent() ? 1 : 0);
   }
 
   private static int inserts(Pier pier) {

@@ -80,7 +80,7 @@ public final class HoleSection {
    */
   public static DrawingScale scale(
       UnitSystem units, List<HoleSizes> holes, double widthMm, double heightMm) {
-    double wide = holes.stream().mapToDouble(hole -> hole.diameter().metres()).max().orElse(0);
+    double wide = holes.stream().mapToDouble(hole -> hole.widest().metres()).max().orElse(0);
     double tall =
         holes.stream().mapToDouble(hole -> hole.dug().plus(hole.above()).metres()).max().orElse(0);
     return DrawingScale.largestThatFits(
@@ -120,6 +120,7 @@ public final class HoleSection {
     section.fromTheLine();
     section.across();
     section.materials();
+    section.wideParts();
     return new Picture(section.canvas.drawing(id, description), section.leftOver);
   }
 
@@ -127,18 +128,24 @@ public final class HoleSection {
     HoleSizes sizes = at.sizes();
     Fills.soil(canvas, at.soil());
     if (sizes.gravel().isMoreThan(Length.ZERO)) {
-      Fills.gravel(canvas, box(at.left(), at.bottom(), at.right(), at.underside()));
+      Fills.gravel(canvas, box(at.bottomLeft(), at.bottom(), at.bottomRight(), at.underside()));
     }
     double low = Math.min(at.ground(), at.top());
     if (sizes.tubeFromBottom()) {
-      Fills.concrete(canvas, box(at.shaftLeft(), at.underside(), at.shaftRight(), low));
+      if (sizes.wide().pad()) {
+        Fills.concrete(canvas, box(at.left(), at.underside(), at.right(), at.wideTop()));
+      }
+      Fills.concrete(canvas, box(at.shaftLeft(), at.wideTop(), at.shaftRight(), low));
       backfill(at.left(), at.shaftLeft());
       backfill(at.shaftRight(), at.right());
     } else {
-      Fills.concrete(canvas, box(at.left(), at.underside(), at.right(), low));
+      Fills.concrete(canvas, at.againstWall(low));
     }
     if (at.top() > at.ground()) {
-      Fills.concrete(canvas, box(at.shaftLeft(), at.ground(), at.shaftRight(), at.top()));
+      Fills.concrete(canvas, box(at.shaftLeft(), at.ground(), at.shaftRight(), at.capBottom()));
+    }
+    if (sizes.wide().isCapped()) {
+      Fills.concrete(canvas, box(at.capLeft(), at.capBottom(), at.capRight(), at.top()));
     }
   }
 
@@ -146,7 +153,7 @@ public final class HoleSection {
     if (to > from) {
       canvas.under(
           new Element.Hatch(
-              box(from, at.underside(), to, at.ground()), 135, BACKFILL_SPACING_MM, Pen.HAIR));
+              box(from, at.wideTop(), to, at.ground()), 135, BACKFILL_SPACING_MM, Pen.HAIR));
     }
   }
 
@@ -154,25 +161,30 @@ public final class HoleSection {
     Fills.groundLine(canvas, new Spot(1, at.ground()), new Spot(at.left(), at.ground()));
     Fills.groundLine(
         canvas, new Spot(at.right(), at.ground()), new Spot(canvas.widthMm() - 1, at.ground()));
-    canvas.path(
-        List.of(
-            new Spot(at.left(), at.ground()),
-            new Spot(at.left(), at.bottom()),
-            new Spot(at.right(), at.bottom()),
-            new Spot(at.right(), at.ground())),
-        false,
-        Pen.THICK);
+    canvas.path(at.wall(), false, Pen.THICK);
     if (at.sizes().gravel().isMoreThan(Length.ZERO)) {
       canvas.line(
-          new Spot(at.left(), at.underside()), new Spot(at.right(), at.underside()), Pen.MEDIUM);
+          new Spot(at.bottomLeft(), at.underside()),
+          new Spot(at.bottomRight(), at.underside()),
+          Pen.MEDIUM);
     }
     boolean tube = at.sizes().tube().isPresent();
-    double foot = at.sizes().tubeFromBottom() ? at.underside() : Math.min(at.ground(), at.top());
+    double foot = at.sizes().tubeFromBottom() ? at.wideTop() : Math.min(at.ground(), at.top());
     Pen pen = tube ? Pen.HEAVY : Pen.MEDIUM;
-    canvas.line(new Spot(at.shaftLeft(), foot), new Spot(at.shaftLeft(), at.top()), pen);
-    canvas.line(new Spot(at.shaftRight(), foot), new Spot(at.shaftRight(), at.top()), pen);
-    canvas.line(
-        new Spot(at.shaftLeft(), at.top()), new Spot(at.shaftRight(), at.top()), Pen.MEDIUM);
+    canvas.line(new Spot(at.shaftLeft(), foot), new Spot(at.shaftLeft(), at.capBottom()), pen);
+    canvas.line(new Spot(at.shaftRight(), foot), new Spot(at.shaftRight(), at.capBottom()), pen);
+    if (at.sizes().wide().isCapped()) {
+      canvas.path(box(at.capLeft(), at.capBottom(), at.capRight(), at.top()), true, Pen.MEDIUM);
+    } else {
+      canvas.line(
+          new Spot(at.shaftLeft(), at.top()), new Spot(at.shaftRight(), at.top()), Pen.MEDIUM);
+    }
+    if (at.sizes().wide().pad()) {
+      canvas.line(
+          new Spot(at.left(), at.wideTop()), new Spot(at.shaftLeft(), at.wideTop()), Pen.MEDIUM);
+      canvas.line(
+          new Spot(at.shaftRight(), at.wideTop()), new Spot(at.right(), at.wideTop()), Pen.MEDIUM);
+    }
   }
 
   /** Round the concrete, from the ground down: inside the wall of the hole, or round the tube. */
@@ -196,8 +208,8 @@ public final class HoleSection {
         .map(depth -> at.height(depth.negated()))
         .ifPresent(
             height -> {
-              Spot end = new Spot(at.right() + FIRST_LINE_MM - 3, height);
-              canvas.line(new Spot(at.left() - SOIL_MM - 1, height), end, Pen.MEDIUM.dashed());
+              Spot end = new Spot(at.farRight() + FIRST_LINE_MM - 3, height);
+              canvas.line(new Spot(at.farLeft() - SOIL_MM - 1, height), end, Pen.MEDIUM.dashed());
               place(words.frost(), end, 1, 0);
             });
     at.sizes()
@@ -207,7 +219,7 @@ public final class HoleSection {
             height -> {
               Spot begin = new Spot(2, height);
               canvas.line(begin, new Spot(canvas.widthMm() - 2, height), Pen.THIN.boundary());
-              place(words.line(), new Spot(at.left() - FIRST_LINE_MM, height), 1, 90);
+              place(words.line(), new Spot(at.farLeft() - FIRST_LINE_MM, height), 1, 90);
             });
   }
 
@@ -215,13 +227,14 @@ public final class HoleSection {
   private void depths() {
     boolean gravel = at.sizes().gravel().isMoreThan(Length.ZERO);
     double first = gravel ? FIRST_LINE_MM : NEXT_LINE_MM;
-    upright(at.left(), at.ground(), at.underside(), -first, words.depth());
+    upright(at.farLeft(), at.ground(), at.underside(), -first, words.depth());
     if (gravel) {
-      upright(at.left(), at.ground(), at.bottom(), -NEXT_LINE_MM, words.dug());
+      upright(at.farLeft(), at.ground(), at.bottom(), -NEXT_LINE_MM, words.dug());
     }
     if (at.top() > at.ground()) {
-      double beside = at.right() + FIRST_LINE_MM - at.shaftRight();
-      upright(at.shaftRight(), at.top(), at.ground(), beside, words.top());
+      double from = at.sizes().wide().isCapped() ? at.capRight() : at.shaftRight();
+      double beside = at.farRight() + FIRST_LINE_MM - from;
+      upright(from, at.top(), at.ground(), beside, words.top());
     }
   }
 
@@ -235,10 +248,11 @@ public final class HoleSection {
               words
                   .lineToUnderside()
                   .ifPresent(
-                      value -> upright(at.right(), line, at.underside(), NEXT_LINE_MM, value));
+                      value -> upright(at.farRight(), line, at.underside(), NEXT_LINE_MM, value));
               words
                   .lineToBottom()
-                  .ifPresent(value -> upright(at.right(), line, at.bottom(), LAST_LINE_MM, value));
+                  .ifPresent(
+                      value -> upright(at.farRight(), line, at.bottom(), LAST_LINE_MM, value));
             });
   }
 
@@ -253,16 +267,52 @@ public final class HoleSection {
   }
 
   private void across() {
-    Spot left = new Spot(at.left(), at.bottom());
-    Spot right = new Spot(at.right(), at.bottom());
-    if (!Dimension.draw(canvas, left, right, -ACROSS_LINE_MM, words.diameter(), SIZE)) {
-      place(words.diameter(), right, 2, -45);
+    boolean belled = at.sizes().wide().isBelled();
+    boolean capped = at.sizes().wide().isCapped();
+    across(
+        at.bottomLeft(),
+        at.bottomRight(),
+        at.bottom(),
+        -ACROSS_LINE_MM,
+        belled ? words.wide().bell() : words.diameter());
+    if (capped) {
+      across(at.capLeft(), at.capRight(), at.top(), ACROSS_LINE_MM, words.wide().cap());
+    } else if (at.sizes().tube().isPresent()) {
+      across(at.shaftLeft(), at.shaftRight(), at.top(), ACROSS_LINE_MM, words.tube());
     }
-    if (at.sizes().tube().isPresent()) {
-      Spot topLeft = new Spot(at.shaftLeft(), at.top());
-      Spot topRight = new Spot(at.shaftRight(), at.top());
-      if (!Dimension.draw(canvas, topLeft, topRight, ACROSS_LINE_MM, words.tube(), SIZE)) {
-        place(words.tube(), topRight, 2, 45);
+  }
+
+  private void across(double left, double right, double y, double besideMm, String value) {
+    Spot end = new Spot(right, y);
+    if (!Dimension.draw(canvas, new Spot(left, y), end, besideMm, value, SIZE)) {
+      place(value, end, 2, besideMm < 0 ? -45 : 45);
+    }
+  }
+
+  /** What the lines across do not tell of bell, pad and cap: named beside them. */
+  private void wideParts() {
+    HoleSizes.Wide wide = at.sizes().wide();
+    if (wide.isBelled()) {
+      double middle = (at.wideTop() + at.edgeTop()) / 2;
+      double slope = (at.right() + at.bottomRight()) / 2;
+      point(words.wide().flare(), new Spot(slope, middle), 0);
+      point(words.wide().begins(), new Spot(at.left(), at.wideTop()), 180);
+      double high = at.wideTop() * 0.25 + at.ground() * 0.75;
+      point(words.diameter(), new Spot(at.right(), high), 0);
+    }
+    if (wide.pad()) {
+      double middle = (at.underside() + at.wideTop()) / 2;
+      point(words.wide().pad(), new Spot(at.right() - 1.5, middle), 0);
+      point(words.wide().begins(), new Spot(at.shaftLeft(), at.wideTop()), 180);
+    }
+    if (wide.isCapped()) {
+      point(
+          words.wide().thickness(),
+          new Spot(at.capLeft() + 1, (at.capBottom() + at.top()) / 2),
+          180);
+      if (at.sizes().tube().isPresent()) {
+        double middle = (at.ground() + at.capBottom()) / 2;
+        point(words.tube(), new Spot(at.shaftLeft(), middle), 180);
       }
     }
   }
@@ -278,7 +328,7 @@ public final class HoleSection {
     }
     if (sizes.gravel().isMoreThan(Length.ZERO)) {
       double middle = (at.bottom() + at.underside()) / 2;
-      point(words.gravel(), new Spot(at.right() - 1.5, middle), BELOW_FROST_DEGREES);
+      point(words.gravel(), new Spot(at.bottomRight() - 1.5, middle), BELOW_FROST_DEGREES);
     }
     if (sizes.sleeve().isMoreThan(Length.ZERO)) {
       double right = sizes.tubeFromBottom() ? at.shaftRight() : at.right() - SLEEVE_MM;
@@ -300,7 +350,9 @@ public final class HoleSection {
   private void point(String value, Spot target, double degrees) {
     boolean leftwards = Math.abs(degrees) > 90;
     double x =
-        leftwards ? at.left() - SOIL_MM - BEYOND_SOIL_MM : at.right() + SOIL_MM + BEYOND_SOIL_MM;
+        leftwards
+            ? at.farLeft() - SOIL_MM - BEYOND_SOIL_MM
+            : at.farRight() + SOIL_MM + BEYOND_SOIL_MM;
     Spot end = new Spot(x, target.y());
     canvas.line(target, end, Pen.HAIR);
     place(value, end, 0.8, degrees);

@@ -15,6 +15,7 @@ import pegbook.measure.Length;
  * @param frost the authority's frost depth below the ground, where it is known and not zero
  * @param sleeve against frost, from the ground down; zero is none
  * @param line height of the datum line above the ground, where it is known
+ * @param wide what is wider than the shaft
  */
 public record HoleSizes(
     Length diameter,
@@ -25,7 +26,43 @@ public record HoleSizes(
     boolean tubeFromBottom,
     Optional<Length> frost,
     Length sleeve,
-    Optional<Length> line) {
+    Optional<Length> line,
+    Wide wide) {
+
+  /**
+   * What is wider than the shaft; zero is none.
+   *
+   * @param bell its diameter
+   * @param flare height over which the hole widens to it
+   * @param bottom height of bell or pad, from the underside of the concrete up
+   * @param pad true where the bottom is a pad as wide as the hole
+   * @param cap width of the cap
+   * @param thickness of the cap, from the top down
+   */
+  public record Wide(
+      Length bell, Length flare, Length bottom, boolean pad, Length cap, Length thickness) {
+    /** A shaft and nothing else. */
+    public static final Wide NONE =
+        new Wide(Length.ZERO, Length.ZERO, Length.ZERO, false, Length.ZERO, Length.ZERO);
+
+    boolean isBelled() {
+      return bell.isMoreThan(Length.ZERO);
+    }
+
+    boolean isCapped() {
+      return cap.isMoreThan(Length.ZERO);
+    }
+  }
+
+  /** Width of the bare bottom. */
+  Length bottomWidth() {
+    return diameter.max(wide.bell());
+  }
+
+  /** Width of all that is drawn. */
+  Length widest() {
+    return bottomWidth().max(wide.cap()).max(shaft());
+  }
 
   Length dug() {
     return depth.plus(gravel);

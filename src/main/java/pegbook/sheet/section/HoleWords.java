@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param line name of the datum line
  * @param lineToUnderside from the line to the underside, where one number holds
  * @param lineToBottom from the line to the bare bottom, where one number holds
+ * @param wide of bell, pad and cap
  */
 public record HoleWords(
     String diameter,
@@ -32,4 +33,18 @@ public record HoleWords(
     String sleeve,
     String line,
     Optional<String> lineToUnderside,
-    Optional<String> lineToBottom) {}
+    Optional<String> lineToBottom,
+    Wide wide) {
+  /**
+   * Of what is wider than the shaft; only those that are drawn are asked for.
+   *
+   * @param bell its diameter, for a line across
+   * @param begins depth at which the bell or the pad begins
+   * @param flare height of the bell's flare, with its upright edge
+   * @param pad its thickness
+   * @param cap its width, for a line across
+   * @param thickness of the cap
+   */
+  public record Wide(
+      String bell, String begins, String flare, String pad, String cap, String thickness) {}
+}

@@ -1,5 +1,6 @@
 package pegbook.sheet.section;
 
+import java.util.ArrayList;
 import java.util.List;
 import pegbook.measure.Length;
 import pegbook.sheet.drafting.DrawingScale;
@@ -54,6 +55,79 @@ record SectionFrame(HoleSizes sizes, DrawingScale scale, double widthMm) {
     return middle() + scale.millimetres(sizes.diameter()) / 2;
   }
 
+  /** The left side of what is widest: dimension lines stand clear of it. */
+  double farLeft() {
+    return middle() - scale.millimetres(sizes.widest()) / 2;
+  }
+
+  double farRight() {
+    return middle() + scale.millimetres(sizes.widest()) / 2;
+  }
+
+  double bottomLeft() {
+    return middle() - scale.millimetres(sizes.bottomWidth()) / 2;
+  }
+
+  double bottomRight() {
+    return middle() + scale.millimetres(sizes.bottomWidth()) / 2;
+  }
+
+  /** Where bell or pad ends and the shaft begins. */
+  double wideTop() {
+    return underside() + scale.millimetres(sizes.wide().bottom());
+  }
+
+  /** Where the flare of a bell ends and its upright edge begins. */
+  double edgeTop() {
+    return wideTop() - scale.millimetres(sizes.wide().flare());
+  }
+
+  double capBottom() {
+    return top() - scale.millimetres(sizes.wide().thickness());
+  }
+
+  double capLeft() {
+    return middle() - scale.millimetres(sizes.wide().cap()) / 2;
+  }
+
+  double capRight() {
+    return middle() + scale.millimetres(sizes.wide().cap()) / 2;
+  }
+
+  /** The wall of the hole from the ground down to the bottom and up again. */
+  List<Spot> wall() {
+    return sizes.wide().isBelled()
+        ? List.of(
+            new Spot(left(), ground()),
+            new Spot(left(), wideTop()),
+            new Spot(bottomLeft(), edgeTop()),
+            new Spot(bottomLeft(), bottom()),
+            new Spot(bottomRight(), bottom()),
+            new Spot(bottomRight(), edgeTop()),
+            new Spot(right(), wideTop()),
+            new Spot(right(), ground()))
+        : List.of(
+            new Spot(left(), ground()),
+            new Spot(left(), bottom()),
+            new Spot(right(), bottom()),
+            new Spot(right(), ground()));
+  }
+
+  /** Concrete that stands against the wall, up to a height. */
+  List<Spot> againstWall(double to) {
+    return sizes.wide().isBelled()
+        ? List.of(
+            new Spot(left(), to),
+            new Spot(left(), wideTop()),
+            new Spot(bottomLeft(), edgeTop()),
+            new Spot(bottomLeft(), underside()),
+            new Spot(bottomRight(), underside()),
+            new Spot(bottomRight(), edgeTop()),
+            new Spot(right(), wideTop()),
+            new Spot(right(), to))
+        : box(left(), underside(), right(), to);
+  }
+
   double shaftLeft() {
     return middle() - scale.millimetres(sizes.shaft()) / 2;
   }
@@ -91,14 +165,12 @@ record SectionFrame(HoleSizes sizes, DrawingScale scale, double widthMm) {
 
   /** The soil round the hole: beside it and under it. */
   List<Spot> soil() {
-    return List.of(
-        new Spot(left() - SOIL_MM, ground()),
-        new Spot(left(), ground()),
-        new Spot(left(), bottom()),
-        new Spot(right(), bottom()),
-        new Spot(right(), ground()),
-        new Spot(right() + SOIL_MM, ground()),
-        new Spot(right() + SOIL_MM, bottom() - SOIL_MM),
-        new Spot(left() - SOIL_MM, bottom() - SOIL_MM));
+    List<Spot> soil = new ArrayList<>();
+    soil.add(new Spot(farLeft() - SOIL_MM, ground()));
+    soil.addAll(wall());
+    soil.add(new Spot(farRight() + SOIL_MM, ground()));
+    soil.add(new Spot(farRight() + SOIL_MM, bottom() - SOIL_MM));
+    soil.add(new Spot(farLeft() - SOIL_MM, bottom() - SOIL_MM));
+    return soil;
   }
 }

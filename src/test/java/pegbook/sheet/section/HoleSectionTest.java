@@ -32,7 +32,14 @@ class HoleSectionTest {
           "smooth sleeve 4′ 10″",
           "datum line",
           Optional.of("from line 6′ 4 15⁄16″"),
-          Optional.of("from line 6′ 8 15⁄16″"));
+          Optional.of("from line 6′ 8 15⁄16″"),
+          new HoleWords.Wide(
+              "bell 30″",
+              "from 4′ 2 15⁄16″",
+              "flare 9″, edge 4″",
+              "pad 10″",
+              "cap 20″ square",
+              "cap 6″"));
 
   private static Optional<Length> inches(double inches) {
     return inches > 0 ? Optional.of(Length.ofInches(inches)) : Optional.empty();
@@ -70,7 +77,8 @@ class HoleSectionTest {
             hasTube && fromBottom,
             inches(depth * frost),
             Length.ofInches(Math.max(0, depth * sleeve)),
-            inches(line));
+            inches(line),
+            HoleSizes.Wide.NONE);
     Style style =
         new Style(
             88,
