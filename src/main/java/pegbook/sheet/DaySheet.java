@@ -26,6 +26,7 @@ import pegbook.sheet.drawing.Spot;
  * @param datum true when depths below the datum line are known
  * @param filled true when some of them get gravel on the same day and nothing else
  * @param fill other holes that get gravel and steel
+ * @param wide what bells, pads and caps ask for today
  * @param bars what the bars are that go in today, a line a bar mark
  * @param pour holes that are poured
  * @param readyMix true when a truck brings the concrete
@@ -47,6 +48,7 @@ public record DaySheet(
     boolean datum,
     boolean filled,
     List<FillTable> fill,
+    List<String> wide,
     List<String> bars,
     List<PourRow> pour,
     boolean readyMix,
@@ -131,6 +133,7 @@ public record DaySheet(
         rows.dig().stream().anyMatch(row -> !row.datum().isEmpty()),
         rows.dig().stream().anyMatch(row -> !row.gravel().isEmpty()),
         rows.fillTables(),
+        words.wide(),
         new DayBars(packet, writing, day).lines(),
         rows.pour(),
         ConcretePlanSheet.isByVolume(packet),

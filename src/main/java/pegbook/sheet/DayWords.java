@@ -127,9 +127,6 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
     if (kind == Task.Kind.FORM) {
       return Optional.of(new Step(forms(holes), List.of()));
     }
-    if (kind == Task.Kind.DIG || kind == Task.Kind.POUR) {
-      return Optional.of(new Step(wide(kind, holes), List.of()));
-    }
     if (kind == Task.Kind.FRAME || kind == Task.Kind.BOARDS) {
       return Optional.of(new Step(say("work." + word(kind)), List.of()));
     }
@@ -155,17 +152,20 @@ record DayWords(Packet packet, Writing writing, WorkDay day) {
                 say(
                     "work.frost-sleeve",
                     Map.of("holes", formats().names(marks), "length", length))));
-    sentences.addAll(new WideningWords(writing).form(today(Task.Kind.FORM)));
     return String.join(" ", sentences);
   }
 
-  /** Digging and pouring, with what bells and pads ask. */
-  private String wide(Task.Kind kind, String holes) {
-    List<String> sentences =
-        new ArrayList<>(List.of(say("work." + word(kind), Map.of("holes", holes))));
+  /** What bells, pads and caps ask of today's digging, forms and pours. */
+  List<String> wide() {
     WideningWords words = new WideningWords(writing);
-    sentences.addAll(kind == Task.Kind.DIG ? words.dig(today(kind)) : words.pour(today(kind)));
-    return String.join(" ", sentences);
+    return Stream.of(
+            words.dig(today(Task.Kind.DIG)),
+            words.form(today(Task.Kind.FORM)),
+            words.pour(today(Task.Kind.FIRST_LIFT)),
+            words.pour(
+                today(Task.Kind.POUR).stream().filter(hole -> hole.joint().isEmpty()).toList()))
+        .flatMap(List::stream)
+        .toList();
   }
 
   private List<Hole> today(Task.Kind kind) {

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pegbook.calc.depthtargets.DepthChoice;
 import pegbook.calc.digschedule.DigSchedule;
 import pegbook.calc.digschedule.DigSchedule.Row;
@@ -185,11 +187,19 @@ record DigTables(Packet packet, Writing writing) {
   SoilRow soilWorking() {
     return new SoilRow(
         texts().say("dig-schedule.working"),
-        number("dig-schedule.bank-volume"),
+        either("dig-schedule.bank-volume", "dig-schedule.belled-volume"),
         number("dig-schedule.loose-volume"),
         number("dig-schedule.cart-loads"),
         number("dig-schedule.spoil-mass"),
         number("work-estimate.most"));
+  }
+
+  /** Numbers of the formulas that this job has. */
+  private String either(String one, String other) {
+    return Stream.of(one, other)
+        .map(this::number)
+        .filter(number -> !number.isEmpty())
+        .collect(Collectors.joining(", "));
   }
 
   /** Least to most, or one number where they are the same. */

@@ -224,6 +224,9 @@ record HoleSections(
           say("bell", values),
           say("begins", values),
           bell ? say("flare", values) : "",
+          wide.bell().filter(some -> some.toe().isMoreThan(Length.ZERO)).isPresent()
+              ? say("edge", values)
+              : "",
           say("pad", values),
           cap ? say("cap", values) : "",
           cap ? say("cap-thickness", values) : "");

@@ -156,7 +156,11 @@ record PourDayRows(Packet packet, Writing writing, WorkDay day) {
   List<Tick> widenings() {
     List<Tick> ticks = new ArrayList<>();
     new WideningWords(writing)
-        .look(poured())
+        .look(
+            poured().stream()
+                .filter(hole -> hole.joint().isEmpty() || isFirst(hole.mark()))
+                .toList(),
+            poured().stream().filter(hole -> !isFirst(hole.mark())).toList())
         .forEach((name, words) -> ticks.add(new Tick(id() + "." + name, words)));
     return ticks;
   }

@@ -43,10 +43,15 @@ record WideningWords(Writing writing) {
     return each(holes, Hole::isHungOverPad, "pour.pad");
   }
 
-  /** What is looked at before the pour, by the mark that each line begins with. */
-  Map<String, String> look(List<Hole> holes) {
+  /**
+   * What is looked at before the pour, by the name of its box.
+   *
+   * @param bottoms holes whose bottom is filled
+   * @param tops holes whose top is filled
+   */
+  Map<String, String> look(List<Hole> bottoms, List<Hole> tops) {
     Map<String, String> lines = new LinkedHashMap<>();
-    for (AlikeHoles alike : AlikeHoles.of(holes)) {
+    for (AlikeHoles alike : AlikeHoles.of(bottoms)) {
       Hole hole = alike.first();
       if (hole.widenings().bell().isPresent()) {
         lines.put(hole.mark() + ".bell", say("look.bell", values(alike)));
@@ -54,6 +59,9 @@ record WideningWords(Writing writing) {
       if (hole.isHungOverPad()) {
         lines.put(hole.mark() + ".pad", say("look.pad", values(alike)));
       }
+    }
+    for (AlikeHoles alike : AlikeHoles.of(tops)) {
+      Hole hole = alike.first();
       if (hole.widenings().cap().isPresent()) {
         lines.put(hole.mark() + ".cap", say("look.cap", values(alike)));
       }

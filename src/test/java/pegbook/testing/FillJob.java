@@ -26,6 +26,10 @@ import pegbook.job.Stock;
 import pegbook.job.Supports;
 import pegbook.job.Tube;
 import pegbook.job.Widenings;
+import pegbook.job.Widenings.Bell;
+import pegbook.job.Widenings.Cap;
+import pegbook.job.Widenings.Pad;
+import pegbook.job.Widenings.Shape;
 import pegbook.measure.Duration;
 import pegbook.measure.Length;
 import pegbook.measure.Mass;
@@ -139,6 +143,46 @@ public final class FillJob {
         hole.level(),
         hole.datumToUnderside(),
         hole.widenings());
+  }
+
+  /** The same hole with a bell, a pad or a cap. */
+  public Hole widened(Hole hole, Widenings widenings) {
+    return new Hole(
+        hole.mark(),
+        hole.kind(),
+        hole.centre(),
+        hole.diameter(),
+        hole.depth(),
+        hole.gravel(),
+        hole.top(),
+        hole.rule(),
+        hole.tube(),
+        hole.steel(),
+        hole.level(),
+        hole.datumToUnderside(),
+        widenings);
+  }
+
+  /** A bell: its diameter, flare, toe. */
+  public Widenings bell(double diameter, double flare, double toe) {
+    return new Widenings(
+        Optional.of(new Bell(length(diameter), length(flare), length(toe))),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** A pad of a thickness. */
+  public Widenings pad(double thickness) {
+    return new Widenings(
+        Optional.empty(), Optional.of(new Pad(length(thickness))), Optional.empty());
+  }
+
+  /** A cap: its shape, width, thickness. */
+  public Widenings cap(Shape shape, double width, double thickness) {
+    return new Widenings(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(new Cap(shape, length(width), length(thickness))));
   }
 
   /** Ties of a size at a spacing. */

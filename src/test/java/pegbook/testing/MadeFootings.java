@@ -26,7 +26,9 @@ final class MadeFootings {
       ObjectNode supports = job.putObject("supports");
       footing(supports, hole);
       supports.put("gravel", written.length(chance.oneOf(List.of(0.0, 76.2, 101.6, 150.0))));
-      supports.put("top", written.length(chance.oneOf(List.of(0.0, 152.4, 200.0))));
+      double top = chance.oneOf(List.of(0.0, 152.4, 200.0));
+      supports.put("top", written.length(top));
+      widen(supports, hole, top, 0);
       depth(supports, chance.between(500, 1500));
     }
     return this;
@@ -49,11 +51,36 @@ final class MadeFootings {
       pier.put("at", central ? "centre" : written.place(place));
       footing(pier, width);
       depth(pier, chance.between(1000, 2200));
-      pier.put("top", written.length(chance.between(300, 1200)));
+      double top = chance.between(300, 1200);
+      pier.put("top", written.length(top));
+      widen(pier, width, top, i + 1);
       if (chance.often(0.7)) {
         pier.put("instrument", imperial ? "85 lb" : "40 kg");
       }
       top(pier, i);
+    }
+  }
+
+  /** Bells, pads and caps at some; told by the width, so that no chance shifts. */
+  private void widen(ObjectNode footing, double hole, double top, int number) {
+    long width = Math.round(hole) + number;
+    boolean fromBottom = footing.at("/tube/from").asText().equals("bottom");
+    if (fromBottom && width % 3 != 0) {
+      footing.putObject("pad").put("thickness", written.length(90 + (int) (width % 4) * 20));
+    }
+    if (!fromBottom && width % 4 == 1) {
+      ObjectNode bell = footing.putObject("bell");
+      bell.put("diameter", written.length(hole * 1.3 + 40));
+      bell.put("height", written.length(100 + (int) (width % 5) * 15));
+      if (width % 8 == 1) {
+        bell.put("toe", written.length(0));
+      }
+    }
+    if (top > 180 && width % 5 < 2) {
+      footing
+          .putObject("cap")
+          .put(width % 2 == 0 ? "side" : "diameter", written.length(hole * 1.2 + 30))
+          .put("thickness", written.length(top / 2.5));
     }
   }
 

@@ -17,6 +17,7 @@ import pegbook.job.Widenings.Cap;
 import pegbook.job.Widenings.Pad;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
+import pegbook.measure.Rounding;
 import pegbook.measure.UnitSystem;
 import pegbook.published.Citation;
 
@@ -93,7 +94,9 @@ final class WideningFindings {
           told(alike, ask("bell-flat", WideningFormulas.SLOPE), "bell.height")
               .with("slope", Argument.of(slope.asAngle()))
               .with("steep", Argument.of(STEEP))
-              .with("least", Argument.of(stands.times(Math.sqrt(3)))));
+              .with(
+                  "least",
+                  Argument.of(stands.times(Math.sqrt(3)).setTo(either(1, 10), Rounding.UP))));
     }
     soil(alike);
     job.ground()

@@ -296,6 +296,10 @@ public final class HoleSection {
       double middle = (at.wideTop() + at.edgeTop()) / 2;
       double slope = (at.right() + at.bottomRight()) / 2;
       point(words.wide().flare(), new Spot(slope, middle), 0);
+      if (!words.wide().edge().isEmpty()) {
+        double low = (at.edgeTop() + at.underside()) / 2;
+        point(words.wide().edge(), new Spot(at.bottomRight(), low), 45);
+      }
       point(words.wide().begins(), new Spot(at.left(), at.wideTop()), 180);
       double high = at.wideTop() * 0.25 + at.ground() * 0.75;
       point(words.diameter(), new Spot(at.right(), high), 0);

@@ -40,11 +40,18 @@ public record HoleWords(
    *
    * @param bell its diameter, for a line across
    * @param begins depth at which the bell or the pad begins
-   * @param flare height of the bell's flare, with its upright edge
+   * @param flare height of the bell's flare
+   * @param edge height of the upright edge under it; empty where it is sharp
    * @param pad its thickness
    * @param cap its width, for a line across
    * @param thickness of the cap
    */
   public record Wide(
-      String bell, String begins, String flare, String pad, String cap, String thickness) {}
+      String bell,
+      String begins,
+      String flare,
+      String edge,
+      String pad,
+      String cap,
+      String thickness) {}
 }

@@ -36,7 +36,8 @@ class HoleSectionTest {
           new HoleWords.Wide(
               "bell 30″",
               "from 4′ 2 15⁄16″",
-              "flare 9″, edge 4″",
+              "flare 9″",
+              "edge 4″",
               "pad 10″",
               "cap 20″ square",
               "cap 6″"));
