@@ -224,7 +224,7 @@ final class SheetEnds {
   private Set<Element> letOneFollow() {
     for (int at = 0; at + 1 < sheets.size(); at++) {
       Element next = sheets.get(at + 1);
-      if (extents.containsKey(sheets.get(at)) && isShort(at) && !is(next, FOLLOWS)) {
+      if (isShort(at) && !is(next, FOLLOWS)) {
         addClass(next, FOLLOWS);
         return Set.of(next);
       }
@@ -244,9 +244,12 @@ final class SheetEnds {
     sheet.setAttribute("class", others);
   }
 
-  /** Whether the last page of a sheet holds little, and nothing else. */
+  /** Whether a sheet was laid out, and its last page holds little and nothing else. */
   private boolean isShort(int at) {
     Extent extent = extents.get(sheets.get(at));
+    if (extent == null) {
+      return false;
+    }
     boolean before =
         at > 0 && is(sheets.get(at), FOLLOWS) && lastPage(sheets.get(at - 1)) == extent.last();
     boolean after =

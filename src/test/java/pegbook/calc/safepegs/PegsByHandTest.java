@@ -22,6 +22,7 @@ import pegbook.geometry.Segment;
 import pegbook.job.Benchmark;
 import pegbook.job.Feature;
 import pegbook.job.Outline;
+import pegbook.job.Widenings;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
 import pegbook.measure.UnitSystem;
@@ -168,7 +169,8 @@ class PegsByHandTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Widenings.NONE);
   }
 
   /** A cart goes from each hole to the heaps that take its soil, and to no others. */
