@@ -3,11 +3,10 @@ package pegbook.render;
 import com.openhtmltopdf.render.BlockBox;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.PageBox;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.w3c.dom.Document;
@@ -55,9 +54,9 @@ final class SheetEnds {
   private final List<String> styles;
 
   /** Where each sheet stood when it was laid out last. */
-  private final Map<Element, Extent> extents = new HashMap<>();
+  private final Map<Element, Extent> extents = new LinkedHashMap<>();
 
-  private Set<Element> shown;
+  private List<Element> shown;
 
   /**
    * Where a sheet stands; pages count from the first that was laid out with it.
@@ -77,7 +76,7 @@ final class SheetEnds {
                 each -> Markup.around(each).stream().noneMatch(box -> Markup.hasClass(box, SHEET)))
             .toList();
     this.styles = sheets.stream().map(sheet -> sheet.getAttribute(STYLE)).toList();
-    this.shown = Set.copyOf(sheets);
+    this.shown = sheets;
   }
 
   /** Whether no sheet is left out. */
@@ -87,7 +86,7 @@ final class SheetEnds {
 
   /** Leaves no sheet out. */
   void showAll() {
-    show(Set.copyOf(sheets));
+    show(sheets);
   }
 
   /**
@@ -99,7 +98,7 @@ final class SheetEnds {
    */
   boolean mend(BlockBox laidOut) {
     measure(laidOut, laidOut.getLayer().getPages());
-    Set<Element> changed = tighten();
+    List<Element> changed = tighten();
     if (changed.isEmpty()) {
       changed = letOneFollow();
     }
@@ -143,8 +142,8 @@ final class SheetEnds {
   }
 
   /** Shows sheets, with those that go on below them or above, and leaves the others out. */
-  private void show(Set<Element> chosen) {
-    Set<Element> together = new HashSet<>();
+  private void show(List<Element> chosen) {
+    List<Element> together = new ArrayList<>();
     for (int from = 0; from < sheets.size(); ) {
       int to = from + 1;
       while (to < sheets.size() && is(sheets.get(to), FOLLOWS)) {
@@ -170,8 +169,8 @@ final class SheetEnds {
     shown = together;
   }
 
-  private Set<Element> tighten() {
-    Set<Element> changed = new HashSet<>();
+  private List<Element> tighten() {
+    List<Element> changed = new ArrayList<>();
     for (int at = 0; at < sheets.size(); at++) {
       Element sheet = sheets.get(at);
       Extent extent = extents.get(sheet);
@@ -221,15 +220,15 @@ final class SheetEnds {
   }
 
   /** One only, for it moves all that stands behind it on the same pages. */
-  private Set<Element> letOneFollow() {
+  private List<Element> letOneFollow() {
     for (int at = 0; at + 1 < sheets.size(); at++) {
       Element next = sheets.get(at + 1);
       if (isShort(at) && !is(next, FOLLOWS)) {
         addClass(next, FOLLOWS);
-        return Set.of(next);
+        return List.of(next);
       }
     }
-    return Set.of();
+    return List.of();
   }
 
   private static void addClass(Element sheet, String name) {
