@@ -35,6 +35,7 @@ public final class SwingSketch {
   private static final double CLEAR_MM = 1.8;
   private static final double ARC_MM = 5;
   private static final double NORTH_MM = 8;
+  private static final double NORTH_LETTER_MM = 4;
 
   /** Height of the large name, and of all that stands beside it. */
   private static final double NAME_HEIGHT_MM = 4.6;
@@ -327,10 +328,18 @@ public final class SwingSketch {
     canvas.writeFixed(new Element.Label(at, text, size, anchor, 0, bold, false));
   }
 
+  /** As large as leaves room for north beside it, wherever that points. */
+  private double nameSize() {
+    double north = NORTH_MM + NORTH_MM / 2 + 1 + NORTH_LETTER_MM / 2;
+    double room = BLOCK_MM - EDGE_MM - north;
+    double width = canvas.lettering().widthMm(content.title(), NAME_SIZE, true);
+    return NAME_SIZE * Math.min(1, room / width);
+  }
+
   /** The large name and what stands under it. */
   private void block() {
     Spot name = new Spot(EDGE_MM, canvas.heightMm() - EDGE_MM - NAME_HEIGHT_MM);
-    fixed(name, content.title(), NAME_SIZE, Element.Anchor.LEFT, true);
+    fixed(name, content.title(), nameSize(), Element.Anchor.LEFT, true);
     double y = canvas.heightMm() - HEAD_MM - LEADING_MM;
     for (String note : content.notes()) {
       double wide = BLOCK_MM - EDGE_MM - 1;
