@@ -129,24 +129,15 @@ public final class FillJob {
   }
 
   private static Hole with(Hole hole, Steel steel) {
-    return new Hole(
-        hole.mark(),
-        hole.kind(),
-        hole.centre(),
-        hole.diameter(),
-        hole.depth(),
-        hole.gravel(),
-        hole.top(),
-        hole.rule(),
-        hole.tube(),
-        Optional.of(steel),
-        hole.level(),
-        hole.datumToUnderside(),
-        hole.widenings());
+    return with(hole, Optional.of(steel), hole.widenings());
   }
 
   /** The same hole with a bell, a pad or a cap. */
   public Hole widened(Hole hole, Widenings widenings) {
+    return with(hole, hole.steel(), widenings);
+  }
+
+  private static Hole with(Hole hole, Optional<Steel> steel, Widenings widenings) {
     return new Hole(
         hole.mark(),
         hole.kind(),
@@ -157,7 +148,7 @@ public final class FillJob {
         hole.top(),
         hole.rule(),
         hole.tube(),
-        hole.steel(),
+        steel,
         hole.level(),
         hole.datumToUnderside(),
         widenings);

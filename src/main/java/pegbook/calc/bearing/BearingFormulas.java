@@ -38,11 +38,20 @@ final class BearingFormulas {
     area = imperial ? Unit.SQUARE_FOOT : Unit.SQUARE_METRE;
     pressure = imperial ? Unit.PSF : Unit.KILOPASCAL;
     force = imperial ? Unit.POUND_FORCE : Unit.KILONEWTON;
-    weight = imperial ? 150 : 23.54;
-    weightText = imperial ? "150" : "23.54";
+    weight = concreteWeight(units);
+    weightText = concreteWeightText(units);
     smallInLarge = imperial ? 12 : 1000;
     squareText = imperial ? "144" : "10⁶";
     cubeText = imperial ? "1728" : "10⁹";
+  }
+
+  /** What concrete weighs, lbf to the cubic foot or kN to the cubic metre. */
+  static double concreteWeight(UnitSystem units) {
+    return units == UnitSystem.IMPERIAL ? 150 : 23.54;
+  }
+
+  static String concreteWeightText(UnitSystem units) {
+    return units == UnitSystem.IMPERIAL ? "150" : "23.54";
   }
 
   private double square() {

@@ -28,8 +28,8 @@ final class WidenedFormulas {
     volume = imperial ? Unit.CUBIC_FOOT : Unit.CUBIC_METRE;
     cubes = imperial ? 1728 : 1e9;
     cubesText = imperial ? "1728" : "10⁹";
-    weight = imperial ? 150 : 23.54;
-    weightText = imperial ? "150" : "23.54";
+    weight = BearingFormulas.concreteWeight(units);
+    weightText = BearingFormulas.concreteWeightText(units);
   }
 
   private Symbol length(String letter, String id) {

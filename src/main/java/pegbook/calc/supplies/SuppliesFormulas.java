@@ -142,42 +142,42 @@ final class SuppliesFormulas {
         x -> x[0] / apart);
   }
 
-  /** One of the four boards of a box as wide as the hole: hole. Each runs past the next one. */
+  /** One of the four boards of a box as wide as the hole: hole. */
   Formula boxBoard() {
-    return practice(
-        "box-board",
-        "l = D + " + (imperial ? "3" : "80"),
-        List.of(small("D", "boxed-hole")),
-        small("l", "board-piece"),
-        x -> x[0] + (imperial ? 3 : 80));
+    return board("box-board", "D", "boxed-hole");
   }
 
   /** Boards of boxes: boxes, height of the concrete over the ground, width of a board. */
   Formula boxBoards() {
-    return practice(
-        "box-boards",
-        "n = 4 · b · ⌈t / w⌉",
-        List.of(count("b", "boxes"), small("t", "height-of-concrete"), small("w", "board-width")),
-        count("n", "board-pieces"),
-        x -> 4 * x[0] * Rounding.UP.steps(x[1], x[2]));
+    return boards("box-boards", "boxes", "t", "height-of-concrete");
   }
 
-  /** One of the four boards round a square cap: its side. Each runs past the next one. */
+  /** One of the four boards round a square cap: its side. */
   Formula capBoard() {
-    return practice(
-        "cap-board",
-        "l = c + " + (imperial ? "3" : "80"),
-        List.of(small("c", "cap-side")),
-        small("l", "board-piece"),
-        x -> x[0] + (imperial ? 3 : 80));
+    return board("cap-board", "c", "cap-side");
   }
 
   /** Boards round square caps: caps, their thickness, width of a board. */
   Formula capBoards() {
+    return boards("cap-boards", "caps", "k", "thickness-of-cap");
+  }
+
+  /** One of four boards round a side. Each runs past the next one. */
+  private Formula board(String id, String letter, String side) {
     return practice(
-        "cap-boards",
-        "n = 4 · b · ⌈k / w⌉",
-        List.of(count("b", "caps"), small("k", "thickness-of-cap"), small("w", "board-width")),
+        id,
+        "l = " + letter + " + " + (imperial ? "3" : "80"),
+        List.of(small(letter, side)),
+        small("l", "board-piece"),
+        x -> x[0] + (imperial ? 3 : 80));
+  }
+
+  /** Boards on the four sides of so many things, one above the other. */
+  private Formula boards(String id, String things, String letter, String height) {
+    return practice(
+        id,
+        "n = 4 · b · ⌈" + letter + " / w⌉",
+        List.of(count("b", things), small(letter, height), small("w", "board-width")),
         count("n", "board-pieces"),
         x -> 4 * x[0] * Rounding.UP.steps(x[1], x[2]));
   }
