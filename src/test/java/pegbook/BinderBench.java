@@ -10,11 +10,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import pegbook.bench.Floor;
-import pegbook.jobfile.JobFile;
-import pegbook.jobfile.JobFileReader;
 import pegbook.lettering.Faces;
 import pegbook.packet.Packet;
-import pegbook.packet.Packets;
 import pegbook.render.FilledMarkup;
 import pegbook.render.PacketDocument;
 import pegbook.render.Renderer;
@@ -40,7 +37,8 @@ public final class BinderBench {
 
   public static void main(String[] arguments) throws Exception {
     switch (arguments[0]) {
-      case "binder" -> Files.write(Path.of(arguments[2]), binder(Path.of(arguments[1])));
+      case "binder" ->
+          Files.write(Path.of(arguments[2]), new BinderPrinter().print(Path.of(arguments[1])));
       case "html" ->
           Files.writeString(
               Path.of(arguments[2]), FilledMarkup.of(document(Path.of(arguments[1]))));
@@ -52,26 +50,14 @@ public final class BinderBench {
     }
   }
 
-  private static Packet packet(Path job) throws IOException {
-    JobFile file = JobFileReader.read(job.toString(), Files.readAllBytes(job));
-    JobFile.Read read = (JobFile.Read) file;
-    return Packets.calculate(read.job(), read.sha256());
-  }
-
   private static PacketDocument document(Path job) throws IOException {
-    Packet packet = packet(job);
+    Packet packet = BinderPrinter.packet(job);
     return Documents.of(Pegbook.of(Optional.empty()).booklets(packet).get(0), packet);
   }
 
   private static Renderer renderer() {
     TemplateFolder folder = FilledMarkup.folder();
     return new Renderer(folder, new Faces(folder::bytes));
-  }
-
-  private static byte[] binder(Path job) throws IOException {
-    Packet packet = packet(job);
-    Pegbook pegbook = Pegbook.of(Optional.empty());
-    return pegbook.print(pegbook.booklets(packet).get(0), packet).bytes();
   }
 
   /** Median processor time of this thread alone. */
@@ -92,7 +78,8 @@ public final class BinderBench {
     PacketDocument document = document(job);
     Renderer renderer = renderer();
     Floor floor = Floor.of(renderer.render(document));
-    double figures = milliseconds(() -> packet(job).jobHash().getBytes(StandardCharsets.UTF_8));
+    double figures =
+        milliseconds(() -> BinderPrinter.packet(job).jobHash().getBytes(StandardCharsets.UTF_8));
     double printing = milliseconds(() -> renderer.render(document));
     double least = milliseconds(floor::write);
     System.out.printf(

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pegbook.measure.Length;
+import pegbook.measure.Unit;
+import pegbook.published.Citation;
 
 /**
  * A hole beside a shallower footing.
@@ -15,18 +17,32 @@ import pegbook.measure.Length;
  *
  * @param shallower the footing
  * @param deeper the hole
- * @param working how far the hole's bottom stays above the line, see {@link #margin(double[])}
+ * @param working how far the hole's bottom stays above the line, see {@link #formula}
  */
 public record BearingPair(Hole shallower, Hole deeper, Working working) {
   /** No tape shows less. */
   private static final Length TOLERANCE = Length.ofMillimetres(0.1);
 
   /**
-   * How far a bottom stays above its neighbour's line: distance of the middles, diameters of the
-   * shallower and the deeper hole, the shallower one's underside, the deeper one's bottom.
+   * How far a hole's bottom stays above the line that spreads from a footing beside it.
+   *
+   * @param id the formula's name
+   * @param unit of all its lengths
    */
-  public static double margin(double[] n) {
-    return n[0] - (n[1] + n[2]) / 2 - (n[4] - n[3]);
+  public static Formula formula(String id, Unit unit) {
+    return new Formula(
+        id,
+        "m = a − (d₁ + d₂) / 2 − (b₂ − b₁)",
+        List.of(
+            new Symbol("a", "hole-distance", unit),
+            new Symbol("d₁", "diameter-of-shallower", unit),
+            new Symbol("d₂", "diameter-of-deeper", unit),
+            new Symbol("b₁", "underside-of-shallower", unit),
+            new Symbol("b₂", "bottom-of-deeper", unit)),
+        new Symbol("m", "bearing-line-margin", unit),
+        Citation.COMMON_PRACTICE,
+        "",
+        n -> n[0] - (n[1] + n[2]) / 2 - (n[4] - n[3]));
   }
 
   /** Every two holes of which one goes below the other's concrete. */
@@ -43,7 +59,7 @@ public record BearingPair(Hole shallower, Hole deeper, Working working) {
   /**
    * Two holes; none where neither goes below the other's concrete.
    *
-   * @param formula whose function is the margin
+   * @param formula made by {@link #formula}
    */
   public static Optional<BearingPair> of(Hole one, Hole other, Formula formula) {
     Length oneUp = below(one, other);

@@ -17,7 +17,8 @@ import org.w3c.dom.Element;
  * over a little, it turns the page earlier, where its template has a place for that, or else the
  * sheet after it goes on below instead of beginning a page. A sheet that is meant for one side is
  * set tighter when it spills at all; when that does not help it takes two sides, with more room for
- * everything, unless that makes three or leaves one nearly empty.
+ * everything, unless that makes three or leaves one nearly empty. A table whose head would stand
+ * alone at the foot of a page begins the next one ({@link LoneHeads}).
  *
  * <p>Where a sheet ends is known only when it is laid out, so what was changed is laid out again.
  * Every sheet begins a page, but for those that go on below another: the rest of the document is
@@ -30,7 +31,7 @@ final class SheetEnds {
   /** A page filled to less than this part is nearly empty. */
   private static final double LEAST = 0.18;
 
-  private static final String SHEET = "sheet";
+  static final String SHEET = "sheet";
   private static final String TIGHT = "tight";
   private static final String FOLLOWS = "follows";
 
@@ -55,6 +56,8 @@ final class SheetEnds {
 
   /** Where each sheet stood when it was laid out last. */
   private final Map<Element, Extent> extents = new LinkedHashMap<>();
+
+  private final LoneHeads heads = new LoneHeads();
 
   private List<Element> shown;
 
@@ -99,6 +102,8 @@ final class SheetEnds {
   boolean mend(BlockBox laidOut) {
     measure(laidOut, laidOut.getLayer().getPages());
     List<Element> changed = tighten();
+    changed.forEach(heads::forget);
+    changed.addAll(sheetsOf(heads.mend(laidOut, changed)));
     if (changed.isEmpty()) {
       changed = letOneFollow();
     }
@@ -106,6 +111,12 @@ final class SheetEnds {
       show(changed);
     }
     return !changed.isEmpty();
+  }
+
+  private List<Element> sheetsOf(List<Element> places) {
+    return sheets.stream()
+        .filter(sheet -> places.stream().anyMatch(place -> Markup.around(place).contains(sheet)))
+        .toList();
   }
 
   /** Whether an element belongs to the form that its sheet has not taken. */
@@ -133,7 +144,8 @@ final class SheetEnds {
     return new Extent(pageOf(sheet.getAbsY(), pages), last, (bottom - top) / room);
   }
 
-  private static int pageOf(int y, List<PageBox> pages) {
+  /** The page, counted from nought, that a height stands on. */
+  static int pageOf(int y, List<PageBox> pages) {
     int page = 0;
     while (page + 1 < pages.size() && y >= pages.get(page).getBottom()) {
       page++;

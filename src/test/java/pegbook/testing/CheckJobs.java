@@ -11,26 +11,34 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
+import pegbook.BinderPrinter;
 import pegbook.Main;
 
 /**
  * The page check over made-up jobs, as many as are asked for: {@code CheckJobs COUNT [EVERY [FIRST
- * [THREADS]]]}, from the project's folder. Every page of every document is checked; of one job in
- * so many (10 when not said) each document is also held against PDF/UA-1 and PDF/A-2a. Jobs with
- * faults and their packets stay in {@code target/check-jobs}, all others are removed. Ends with 1
- * when anything is wrong.
+ * [THREADS]]]}, from the project's folder. Every page of each job's binder is checked, which holds
+ * nearly all that the other documents show; of one job in so many (10 when not said) all documents
+ * are, and the long ones of these are held against PDF/UA-1 and PDF/A-2a. Jobs with faults and what
+ * was printed of them stay in {@code target/check-jobs}, all others are removed. Ends with 1 when
+ * anything is wrong.
  */
 public final class CheckJobs {
   private static final Path KEPT = Path.of("target", "check-jobs");
   private static final int TELL_EVERY = 50;
+  private static final String BINDER = "binder.pdf";
+
+  /** Day sheets are alike, so one a packet. */
+  private static final Set<String> STANDARDS = Set.of(BINDER, "review.pdf", "day-1.pdf");
 
   private final int every;
+  private final BinderPrinter binders = new BinderPrinter();
   private final AtomicInteger faults = new AtomicInteger();
   private final AtomicInteger jobs = new AtomicInteger();
   private final AtomicInteger documents = new AtomicInteger();
@@ -46,7 +54,7 @@ public final class CheckJobs {
     int first = number(arguments, 2, 0);
     int threads = number(arguments, 3, Runtime.getRuntime().availableProcessors());
     CheckJobs run = new CheckJobs(number(arguments, 1, 10));
-    ExecutorService workers = Executors.newFixedThreadPool(threads);
+    ExecutorService workers = Executors.newFixedThreadPool(threads, BinderPrinter::thread);
     for (int number = first; number < first + count; number++) {
       int job = number;
       workers.execute(() -> run.check(job));
@@ -80,9 +88,15 @@ public final class CheckJobs {
     try {
       Path folder = Files.createDirectories(KEPT.resolve(name));
       Path job = Files.writeString(folder.resolve(name + ".json"), JobMaker.text(number));
-      print(job, folder, found);
-      for (Path document : found.isEmpty() ? documents(folder.resolve(name)) : List.<Path>of()) {
-        check(document, number % every == 0, found);
+      boolean isWhole = number % every == 0;
+      Path packet = Files.createDirectories(folder.resolve(name));
+      if (isWhole) {
+        print(job, folder, found);
+      } else {
+        Files.write(packet.resolve(BINDER), binders.print(job));
+      }
+      for (Path document : found.isEmpty() ? documents(packet) : List.<Path>of()) {
+        check(document, isWhole && STANDARDS.contains(name(document)), found);
       }
       if (found.isEmpty()) {
         remove(folder);
@@ -124,6 +138,10 @@ public final class CheckJobs {
         }
       }
     }
+  }
+
+  private static String name(Path document) {
+    return document.getFileName().toString();
   }
 
   private static List<Path> documents(Path packet) throws IOException {

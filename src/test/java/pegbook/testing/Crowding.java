@@ -17,25 +17,34 @@ final class Crowding implements PageRule {
   /** Between two labels of a drawing, mm: about a space of the smallest type. */
   static final double LABELS = 0.5;
 
+  /** Texts whose feet differ by no more, mm, stand on one line. */
+  private static final double LINE = 1;
+
   @Override
   public List<Problem> problems(PrintedDocument document, PrintedPage page, Rules rules) {
     List<Problem> problems = new ArrayList<>();
-    List<TextRun> runs = page.runs();
-    List<Box> boxes = runs.stream().map(TextRun::box).toList();
-    for (int i = 0; i < runs.size(); i++) {
-      for (int k = 0; k < runs.size(); k++) {
-        double gap = boxes.get(k).left() - boxes.get(i).right();
-        if (gap > -0.1 && gap < CELLS && areCrowded(runs.get(i), runs.get(k), gap)) {
-          String texts = PageRule.quoted(runs.get(i)) + " and " + PageRule.quoted(runs.get(k));
-          problems.add(new Problem(page.number(), TEXT_CROWDED, texts));
-        }
-      }
+    Bands<TextRun> lines = new Bands<>();
+    for (TextRun run : page.runs()) {
+      double line = run.start().y();
+      lines.add(run, new Box(0, line - LINE, 0, line + LINE));
+    }
+    for (TextRun one : page.runs()) {
+      lines
+          .beside(new Box(0, one.start().y(), 0, one.start().y()))
+          .forEach(
+              two -> {
+                double gap = two.box().left() - one.box().right();
+                if (gap > -0.1 && gap < CELLS && areCrowded(one, two, gap)) {
+                  String texts = PageRule.quoted(one) + " and " + PageRule.quoted(two);
+                  problems.add(new Problem(page.number(), TEXT_CROWDED, texts));
+                }
+              });
     }
     return problems;
   }
 
   private static boolean areCrowded(TextRun one, TextRun two, double gap) {
-    if (Math.abs(one.start().y() - two.start().y()) > 1) {
+    if (Math.abs(one.start().y() - two.start().y()) > LINE) {
       return false;
     }
     if (one.isInDrawing() && two.isInDrawing()) {

@@ -89,7 +89,9 @@ public final class JobMaker {
     if (number % 5 == 2) {
       job.withObjectProperty("place")
           .putObject("heat")
-          .put("temperature", imperial ? 74 + number / 2 + " °F" : 24 + number / 4 + " °C")
+          .put(
+              "temperature",
+              imperial ? 74 + number % ROUND / 2 + " °F" : 24 + number % ROUND / 4 + " °C")
           .put("humidity", 5 + number * 7 % 95 + " %");
     }
   }

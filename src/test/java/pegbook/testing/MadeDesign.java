@@ -41,7 +41,11 @@ final class MadeDesign {
     if (all || number % 5 == 2) {
       design
           .putObject("wind")
-          .put("speed", imperial ? 90 + number + " mph" : 80 + number + " km/h")
+          .put(
+              "speed",
+              imperial
+                  ? 90 + number % JobMaker.ROUND + " mph"
+                  : 80 + number % JobMaker.ROUND + " km/h")
           .put("exposure", imperial ? "C" : "III")
           .put("from", from);
       design

@@ -24,6 +24,9 @@ record MadeField(ObjectNode job, int number, Chance chance, Written written) {
   private static final double TAPE_MM = 1.5;
   private static final int MOST = 90;
 
+  /** What the usual tape reaches, with something over. */
+  private static final double TAPE_METRES = 29;
+
   private record Pair(String from, String to) {}
 
   void field() {
@@ -35,6 +38,7 @@ record MadeField(ObjectNode job, int number, Chance chance, Written written) {
     List<String> marks = placement.marks().stream().map(mark -> mark.id()).toList();
     ArrayNode taped = job.withObjectProperty("field").putArray("marked");
     pairs(marks).stream()
+        .filter(pair -> apart(placement, pair) < TAPE_METRES)
         .limit(MOST)
         .forEach(
             pair ->
@@ -78,9 +82,11 @@ record MadeField(ObjectNode job, int number, Chance chance, Written written) {
   }
 
   private double distance(Placement placement, Pair pair) {
-    double metres =
-        painted(placement, pair.from()).distanceTo(painted(placement, pair.to())).metres();
-    return metres * 1000 + chance.between(-TAPE_MM, TAPE_MM);
+    return apart(placement, pair) * 1000 + chance.between(-TAPE_MM, TAPE_MM);
+  }
+
+  private double apart(Placement placement, Pair pair) {
+    return painted(placement, pair.from()).distanceTo(painted(placement, pair.to())).metres();
   }
 
   private Point painted(Placement placement, String mark) {

@@ -81,11 +81,16 @@ final class MadeGround {
           ground
               .putObject("airFreezingIndex")
               .put(
-                  "value", imperial ? 300 + 60 * number + " F-days" : 200 + 30 * number + " C-days")
+                  "value",
+                  imperial
+                      ? 300 + 60 * (number % JobMaker.ROUND) + " F-days"
+                      : 200 + 30 * (number % JobMaker.ROUND) + " C-days")
               .put("return", RETURNS.get(number / 3 % RETURNS.size()))
               .put("surface", SURFACES.get(number / 3 % SURFACES.size()));
       if (number % 2 == 0) {
-        index.put("days", 90 + number).put("meanYear", imperial ? "44 °F" : "5.5 °C");
+        index
+            .put("days", 90 + number % JobMaker.ROUND)
+            .put("meanYear", imperial ? "44 °F" : "5.5 °C");
       }
       if (number % 9 == 0) {
         index.put("from", LongNames.AUTHORITIES.get(number % LongNames.AUTHORITIES.size()));

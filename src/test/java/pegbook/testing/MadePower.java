@@ -34,7 +34,7 @@ final class MadePower {
     ObjectNode power = job.putObject("power");
     ArrayNode route = power.putArray("route");
     double turn = number * 37.0;
-    double far = reach + 4000 + number * 900.0;
+    double far = reach + 4000 + number % JobMaker.ROUND * 900.0;
     route.add(NAMES.get(number / 3 % NAMES.size()) + ": " + place(far, turn));
     for (int corner = 1; corner <= number % 4; corner++) {
       route.add(place(reach + 1500 + (far - reach - 1500) * (1 - corner / 5.0), turn + corner * 6));
@@ -62,9 +62,10 @@ final class MadePower {
           .put("length", imperial ? "4 ft" : "1.2 m");
     }
     if (number % 4 == 3) {
+      int inches = Math.max(4, number % JobMaker.ROUND);
       power
           .putObject("depth")
-          .put("cover", imperial ? number + " in" : number * 25 + " mm")
+          .put("cover", imperial ? inches + " in" : inches * 25 + " mm")
           .put("from", LongNames.AUTHORITIES.get(number % LongNames.AUTHORITIES.size()));
     }
   }

@@ -11,18 +11,17 @@ final class TextOverText implements PageRule {
   public List<Problem> problems(PrintedDocument document, PrintedPage page, Rules rules) {
     List<Problem> problems = new ArrayList<>();
     List<TextRun> runs = page.runs();
-    List<Box> boxes = runs.stream().map(TextRun::box).toList();
-    for (int i = 0; i < runs.size(); i++) {
-      for (int k = i + 1; k < runs.size(); k++) {
-        if (boxes.get(i).overlap(boxes.get(k)) > Rules.TOUCH
-            && lettersTouch(runs.get(i), runs.get(k))) {
-          problems.add(
-              new Problem(
-                  page.number(),
-                  TEXT_OVER_TEXT,
-                  PageRule.quoted(runs.get(i)) + " and " + PageRule.quoted(runs.get(k))));
-        }
-      }
+    Bands<Integer> before = new Bands<>();
+    for (int k = 0; k < runs.size(); k++) {
+      TextRun two = runs.get(k);
+      before
+          .beside(two.box())
+          .distinct()
+          .map(runs::get)
+          .filter(one -> one.box().overlap(two.box()) > Rules.TOUCH && lettersTouch(one, two))
+          .map(one -> PageRule.quoted(one) + " and " + PageRule.quoted(two))
+          .forEach(texts -> problems.add(new Problem(page.number(), TEXT_OVER_TEXT, texts)));
+      before.add(k, two.box());
     }
     return problems;
   }

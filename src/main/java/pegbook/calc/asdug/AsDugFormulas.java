@@ -131,19 +131,7 @@ final class AsDugFormulas {
 
   /** How far a hole's bottom stays above the line that spreads from a footing beside it. */
   Formula bearingLine() {
-    return new Formula(
-        "as-dug.bearing-line",
-        "m = a − (d₁ + d₂) / 2 − (b₂ − b₁)",
-        List.of(
-            length("a", "hole-distance"),
-            length("d₁", "diameter-of-shallower"),
-            length("d₂", "diameter-of-deeper"),
-            length("b₁", "underside-of-shallower"),
-            length("b₂", "bottom-of-deeper")),
-        length("m", "bearing-line-margin"),
-        Citation.COMMON_PRACTICE,
-        "",
-        BearingPair::margin);
+    return BearingPair.formula("as-dug.bearing-line", small);
   }
 
   /** A tape's reading between two places: how far east, how far north. */

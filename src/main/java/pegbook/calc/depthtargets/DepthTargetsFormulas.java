@@ -81,19 +81,7 @@ record DepthTargetsFormulas(Unit unit) {
 
   /** How far a hole's bottom stays above the line that spreads from a footing beside it. */
   Formula bearingLine() {
-    return new Formula(
-        "depth-targets.bearing-line",
-        "m = a − (d₁ + d₂) / 2 − (b₂ − b₁)",
-        List.of(
-            length("a", "hole-distance"),
-            length("d₁", "diameter-of-shallower"),
-            length("d₂", "diameter-of-deeper"),
-            length("b₁", "underside-of-shallower"),
-            length("b₂", "bottom-of-deeper")),
-        length("m", "bearing-line-margin"),
-        Citation.COMMON_PRACTICE,
-        "",
-        BearingPair::margin);
+    return BearingPair.formula("depth-targets.bearing-line", unit);
   }
 
   private static double setUp(double value, double step) {

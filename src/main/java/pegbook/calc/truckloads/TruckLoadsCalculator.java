@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import pegbook.calc.truckloads.TruckLoads.Load;
 import pegbook.figures.Argument;
 import pegbook.figures.Finding;
@@ -65,6 +66,7 @@ public final class TruckLoadsCalculator {
                       new TaskDay(Task.Kind.POUR, day.day(), day.date()), any -> new ArrayList<>())
                   .add(pour));
       byDay.forEach(of::load);
+      of.shortLoads();
     }
     return new TruckLoads(of.loads, of.findings, of.workings, of.needs());
   }
@@ -82,29 +84,42 @@ public final class TruckLoadsCalculator {
     workings.add(working);
     Load load = new Load(day.day(), day.date(), marks, poured, working.asVolume(), most);
     loads.add(load);
-    isShort(load);
     isLong(load, pours.get(0).window());
   }
 
-  /** More is paid for than the day's holes take, by more than the plant's step. */
-  private void isShort(Load load) {
-    Volume over = load.order().minus(load.poured());
-    job.concrete()
-        .truckMinimum()
-        .filter(least -> over.isMoreThan(step))
-        .ifPresent(
-            least ->
-                findings.add(
-                    Finding.of(
-                            Kind.ASK,
-                            "short-load",
-                            "concrete.truckMinimum",
-                            Decider.OWNER,
-                            Citation.COMMON_PRACTICE)
-                        .about(load.marks())
-                        .with("day", Argument.of(load.day()))
-                        .with("poured", Argument.of(load.poured()))
-                        .with("over", Argument.of(over))));
+  /**
+   * More is paid for than the holes of a day take, by more than the plant's step. One question for
+   * all such days, as they have one answer: pour more on fewer days.
+   */
+  private void shortLoads() {
+    List<Load> small = loads.stream().filter(load -> over(load).isMoreThan(step)).toList();
+    if (job.concrete().truckMinimum().isEmpty() || small.isEmpty()) {
+      return;
+    }
+    Finding finding =
+        Finding.of(
+                Kind.ASK,
+                small.size() == 1 ? "short-load" : "short-loads",
+                "concrete.truckMinimum",
+                Decider.OWNER,
+                Citation.COMMON_PRACTICE)
+            .about(small.stream().flatMap(load -> load.marks().stream()).distinct().toList())
+            .with("poured", Argument.of(sum(small, Load::poured)))
+            .with("over", Argument.of(sum(small, TruckLoadsCalculator::over)));
+    findings.add(
+        small.size() == 1
+            ? finding.with("day", Argument.of(small.get(0).day()))
+            : finding
+                .with("short", Argument.of(small.size()))
+                .with("loads", Argument.of(loads.size())));
+  }
+
+  private static Volume over(Load load) {
+    return load.order().minus(load.poured());
+  }
+
+  private static Volume sum(List<Load> loads, Function<Load, Volume> part) {
+    return loads.stream().map(part).reduce(Volume.ZERO, Volume::plus);
   }
 
   /** A load goes into several holes, and the clock runs for all of it. */
@@ -124,8 +139,8 @@ public final class TruckLoadsCalculator {
       return List.of();
     }
     Unit unit = job.heading().units() == UnitSystem.IMPERIAL ? Unit.CUBIC_YARD : Unit.CUBIC_METRE;
-    Volume poured = loads.stream().map(Load::poured).reduce(Volume.ZERO, Volume::plus);
-    Volume order = loads.stream().map(Load::order).reduce(Volume.ZERO, Volume::plus);
+    Volume poured = sum(loads, Load::poured);
+    Volume order = sum(loads, Load::order);
     Map<String, Argument> words = new LinkedHashMap<>();
     words.put("strength", Argument.of(job.concrete().strength()));
     words.put("loads", Argument.of(loads.size()));

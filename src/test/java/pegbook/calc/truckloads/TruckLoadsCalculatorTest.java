@@ -98,6 +98,34 @@ class TruckLoadsCalculatorTest {
     assertThat(loads().findings()).isEmpty();
   }
 
+  /** Days 4 and 6 lack 12 of 27 ft³ and 17 of 27 ft³; day 5 is full. */
+  @Test
+  void severalShortLoadsAskOnce() {
+    job.truckMinimum = Optional.of(Volume.ofCubicYards(1));
+    pour("S1", 4, Volume.ofCubicFeet(15), 10);
+    pour("S2", 5, Volume.ofCubicFeet(26), 10);
+    pour("S3", 6, Volume.ofCubicFeet(10), 10);
+    assertThat(loads().findings())
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.id()).isEqualTo("short-loads");
+              assertThat(finding.subjects()).containsExactly("S1", "S3");
+              assertThat(finding.arguments())
+                  .containsEntry("short", Argument.of(2))
+                  .containsEntry("loads", Argument.of(3));
+              assertThat(cubicFeet(finding, "poured")).isEqualTo(25, offset(1e-9));
+              assertThat(cubicFeet(finding, "over")).isEqualTo(29, offset(1e-9));
+            });
+  }
+
+  private static double cubicFeet(Finding finding, String name) {
+    return finding.arguments().get(name) instanceof Argument.Measured measured
+            && measured.quantity() instanceof Volume volume
+        ? volume.cubicMetres() / Volume.ofCubicFeet(1).cubicMetres()
+        : Double.NaN;
+  }
+
   @Test
   void aTruckThatMustWaitAsks() {
     pour("S1", 4, Volume.ofCubicFeet(15), 40);
