@@ -30,6 +30,8 @@ import pegbook.sheet.drawing.Drawing;
  * @param scale of all drawings, in words
  * @param saw what a cut takes and what is kept
  * @param orders what to order, longest first in each size
+ * @param each head of the column of prices, with their currency
+ * @param cost head of the column of costs
  * @param isPriced some prices are known
  * @param total what all cost; empty: not known
  * @param sizes how the bars of each size are cut
@@ -40,6 +42,8 @@ public record CutPlanSheet(
     String scale,
     String saw,
     List<OrderRow> orders,
+    String each,
+    String cost,
     boolean isPriced,
     Optional<String> total,
     List<Size> sizes)
@@ -141,6 +145,8 @@ public record CutPlanSheet(
                   "keep",
                   formats.length(plan.usefulOffcut()))),
           orders,
+          say("column.each", Map.of("currency", currency())),
+          say("column.cost", Map.of("currency", currency())),
           orders.stream().anyMatch(order -> !order.each().isEmpty()),
           total(),
           plan.sizes().stream().filter(size -> !size.bars().isEmpty()).map(this::size).toList());
@@ -166,12 +172,18 @@ public record CutPlanSheet(
           size,
           formats.length(order.length()),
           formats.count(order.bars()),
-          order.each().map(Maker::money).orElse(""),
-          order.cost().map(Maker::money).orElse(""));
+          order.each().map(formats::amount).orElse(""),
+          order.cost().map(formats::amount).orElse(""));
     }
 
-    private static String money(Money money) {
-      return money.amount().setScale(2).toPlainString() + "\u00a0" + money.currency();
+    /** All prices of a job are in one currency. */
+    private String currency() {
+      return plan.sizes().stream()
+          .flatMap(size -> size.orders().stream())
+          .flatMap(order -> order.each().stream())
+          .map(Money::currency)
+          .findFirst()
+          .orElse("");
     }
 
     /** Only where every bar has a price. */
@@ -183,7 +195,7 @@ public record CutPlanSheet(
       return orders.stream()
           .flatMap(order -> order.cost().stream())
           .reduce(Money::plus)
-          .map(Maker::money);
+          .map(formats::amount);
     }
 
     private Size size(SizePlan size) {

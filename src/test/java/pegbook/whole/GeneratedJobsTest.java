@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
+import pegbook.BinderPrinter;
 import pegbook.testing.JobMaker;
 import pegbook.testing.PageCheck;
 import pegbook.testing.PdfChecks;
@@ -20,8 +21,10 @@ import pegbook.testing.PdfReader;
 import pegbook.testing.Rules;
 
 /**
- * Fifty made-up jobs print, and every page keeps the rules, at any number of marks. Jobs and
- * packets stay in {@code target/whole/made-up}, so that a page with a fault can be looked at.
+ * Fifty made-up jobs print, and every page keeps the rules, at any number of marks: half of them
+ * with all their documents, the others with their binders. Jobs and packets stay in {@code
+ * target/whole/made-up}, so that a page with a fault can be looked at. {@link
+ * pegbook.testing.CheckJobs} does the same with any number of them.
  */
 class GeneratedJobsTest {
   /** One packet in so many is also held against the standards, which takes longer. */
@@ -31,17 +34,35 @@ class GeneratedJobsTest {
   private static final Set<String> KINDS = Set.of("binder.pdf", "review.pdf", "day-1.pdf");
 
   private static final Path INPUT = Path.of("target", "whole", "made-up", "input");
+
+  /** Jobs of which only the binder is printed. */
+  private static final Path BINDERS = Path.of("target", "whole", "made-up", "binders");
+
   private static final Path OUTPUT = Path.of("target", "whole", "made-up", "output");
 
   @BeforeAll
   static void print() throws IOException {
     Files.createDirectories(INPUT);
     for (int number = 0; number < JobMaker.ROUND; number++) {
-      Files.writeString(INPUT.resolve(name(number) + ".json"), JobMaker.text(number));
+      Path folder = Files.createDirectories(isWhole(number) ? INPUT : BINDERS);
+      Files.writeString(folder.resolve(name(number) + ".json"), JobMaker.text(number));
     }
     Printing.Said said = Printing.run("print", INPUT.toString(), "--output", OUTPUT.toString());
     assertThat(said.err()).isEmpty();
     assertThat(said.code()).isZero();
+    BinderPrinter printer = new BinderPrinter();
+    for (int number = 0; number < JobMaker.ROUND; number++) {
+      if (!isWhole(number)) {
+        Path packet = Files.createDirectories(OUTPUT.resolve(name(number)));
+        Files.write(
+            packet.resolve("binder.pdf"), printer.print(BINDERS.resolve(name(number) + ".json")));
+      }
+    }
+  }
+
+  /** Seven has no factor in common with what decides the kinds of jobs. */
+  private static boolean isWhole(int number) {
+    return number % 7 < 3 || number % EVERY == 0;
   }
 
   @Test

@@ -12,13 +12,20 @@ import java.util.TreeMap;
  * every mirrored part when it joins all of them.
  */
 final class MirrorParts {
+  private final CheckLines lines;
   private final List<Integer> beside;
+
+  /** One more than the last of the marks beside the baseline. */
+  private final int places;
+
   private final List<CheckLine> joining = new ArrayList<>();
   private final BitSet joins = new BitSet();
   private final int least;
 
   MirrorParts(CheckLines lines, Mistakes mistakes) {
+    this.lines = lines;
     this.beside = mistakes.beside();
+    this.places = beside.stream().mapToInt(mark -> mark + 1).max().orElse(0);
     for (CheckLine line : lines.all()) {
       if (beside.contains(line.from())
           && beside.contains(line.to())
@@ -71,10 +78,11 @@ final class MirrorParts {
   }
 
   private int[] roots(BitSet chosen) {
-    int[] root = new int[beside.stream().mapToInt(mark -> mark + 1).max().orElse(0)];
+    int[] root = new int[places];
     Arrays.setAll(root, mark -> mark);
-    for (CheckLine line : joining) {
-      if (chosen.get(line.number())) {
+    for (int at = chosen.nextSetBit(0); at >= 0; at = chosen.nextSetBit(at + 1)) {
+      if (joins.get(at)) {
+        CheckLine line = lines.all().get(at);
         root[find(root, line.from())] = find(root, line.to());
       }
     }

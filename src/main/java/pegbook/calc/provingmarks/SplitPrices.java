@@ -22,7 +22,9 @@ final class SplitPrices {
 
   private static final double SHORTER = 0.625;
 
-  private final CheckLines lines;
+  /** An array, as every round goes through all of them several times. */
+  private final CheckLine[] lines;
+
   private final List<CheapestAtMark> marks = new ArrayList<>();
   private final long[] prices;
   private final long[] taken;
@@ -41,19 +43,20 @@ final class SplitPrices {
    *     away just below that bound
    */
   SplitPrices(Demands demands, long[] prices, long reach) {
-    this.lines = demands.lines();
+    CheckLines all = demands.lines();
+    this.lines = all.all().toArray(CheckLine[]::new);
     this.prices = prices.clone();
-    this.taken = new long[lines.marks()];
-    this.barred = new long[lines.marks()];
-    this.own = new long[lines.marks()];
-    this.split = new long[lines.marks()][];
+    this.taken = new long[all.marks()];
+    this.barred = new long[all.marks()];
+    this.own = new long[all.marks()];
+    this.split = new long[all.marks()][];
     this.apart = new int[prices.length];
     this.reach = reach;
-    for (int i = 0; i < lines.marks(); i++) {
+    for (int i = 0; i < all.marks(); i++) {
       marks.add(new CheapestAtMark(demands.rows(i)));
-      split[i] = new long[lines.linesAt(i).size()];
+      split[i] = new long[all.linesAt(i).size()];
     }
-    for (CheckLine line : lines.all()) {
+    for (CheckLine line : lines) {
       put(line, prices[line.number()] / 2);
     }
   }
@@ -120,7 +123,7 @@ final class SplitPrices {
 
   private int differ() {
     int count = 0;
-    for (CheckLine line : lines.all()) {
+    for (CheckLine line : lines) {
       if (takers(line) == 1) {
         count++;
         apart[line.number()]++;
@@ -130,7 +133,7 @@ final class SplitPrices {
   }
 
   private void move(long step) {
-    for (CheckLine line : lines.all()) {
+    for (CheckLine line : lines) {
       if (takers(line) == 1) {
         long here = split[line.from()][line.atFrom()];
         long moved = here + (takes(line, line.from()) ? step : -step);
@@ -161,7 +164,7 @@ final class SplitPrices {
   /** All distances that so many marks, or more, took in the last round. */
   BitSet taken(int takers) {
     BitSet some = new BitSet();
-    for (CheckLine line : lines.all()) {
+    for (CheckLine line : lines) {
       some.set(line.number(), takers(line) >= takers);
     }
     return some;

@@ -25,22 +25,15 @@ import pegbook.sheet.drawing.Spot;
  * beside it.
  */
 public final class SwingSketch {
-  private static final double SIZE = 9;
-  private static final double NAME_SIZE = 17;
-  private static final double LEADING_MM = 3.9;
-  private static final double BLOCK_MM = 29;
-  private static final double EDGE_MM = 2;
+  private static final double SIZE = SwingBlock.SIZE;
+
+  /** Between things that find no room in the drawing. */
+  private static final String BETWEEN = " · ";
+
   private static final double MARGIN_MM = 8;
   private static final double DOT_MM = 0.9;
   private static final double CLEAR_MM = 1.8;
   private static final double ARC_MM = 5;
-  private static final double NORTH_MM = 8;
-  private static final double NORTH_LETTER_MM = 4;
-
-  /** Height of the large name, and of all that stands beside it. */
-  private static final double NAME_HEIGHT_MM = 4.6;
-
-  private static final double HEAD_MM = 13.5;
 
   /** How far the drawing may shrink so that the check's other mark comes in. */
   private static final double CHECK_SHARE = 0.6;
@@ -88,10 +81,15 @@ public final class SwingSketch {
       readings = List.copyOf(readings);
     }
 
-    Content with(List<String> more) {
-      List<String> all = Stream.concat(notes.stream(), more.stream()).toList();
+    Content with(String note) {
+      List<String> all = Stream.concat(notes.stream(), Stream.of(note)).toList();
       return new Content(
           first, second, mark, title, all, readings, crossing, check, checkReading, north);
+    }
+
+    Content withoutCheck() {
+      return new Content(
+          first, second, mark, title, notes, readings, crossing, Optional.empty(), "", north);
     }
   }
 
@@ -120,7 +118,10 @@ public final class SwingSketch {
     this.baseline = new Segment(content.first().at(), content.second().at());
   }
 
-  /** Draws one sketch. */
+  /**
+   * Draws one sketch; without its check, which the notes name too, where more of the rest then
+   * finds room.
+   */
   public static Drawing draw(
       Content content,
       Lettering lettering,
@@ -129,8 +130,13 @@ public final class SwingSketch {
       String id,
       String description) {
     SwingSketch sketch = of(content, lettering, widthMm, heightMm);
+    if (!sketch.roomless.isEmpty() && content.check().isPresent()) {
+      SwingSketch fewer = of(content.withoutCheck(), lettering, widthMm, heightMm);
+      sketch = fewer.roomless.size() < sketch.roomless.size() ? fewer : sketch;
+    }
     if (!sketch.roomless.isEmpty()) {
-      sketch = of(content.with(sketch.roomless), lettering, widthMm, heightMm);
+      Content told = sketch.content.with(String.join(BETWEEN, sketch.roomless));
+      sketch = of(told, lettering, widthMm, heightMm);
     }
     return sketch.canvas.drawing(id, description);
   }
@@ -147,8 +153,7 @@ public final class SwingSketch {
   }
 
   private void draw() {
-    block();
-    north();
+    new SwingBlock(content, canvas).draw(baseline.from().azimuthTo(baseline.to()).degrees());
     border();
     List<Place> needed =
         Stream.concat(Stream.of(content.first(), content.second()), content.mark().stream())
@@ -177,7 +182,7 @@ public final class SwingSketch {
             new Spot(edge, height - edge)),
         true,
         Pen.THIN);
-    canvas.keepFree(Plate.between(0, 0, BLOCK_MM, height));
+    canvas.keepFree(Plate.between(0, 0, SwingBlock.WIDTH_MM, height));
     canvas.keepFree(Plate.between(0, 0, width, 1));
     canvas.keepFree(Plate.between(0, height - 1, width, height));
     canvas.keepFree(Plate.between(width - 1, 0, width, height));
@@ -186,13 +191,13 @@ public final class SwingSketch {
   /** As large as fits beside the block. */
   private Frame frame(List<Place> places) {
     Extent extent = Extent.of(places.stream().map(this::local).toList());
-    double wide = canvas.widthMm() - BLOCK_MM - 2 * MARGIN_MM;
+    double wide = canvas.widthMm() - SwingBlock.WIDTH_MM - 2 * MARGIN_MM;
     double high = canvas.heightMm() - 2 * MARGIN_MM;
     double scale =
         Math.min(
             wide / Math.max(extent.widthMetres(), 1e-3),
             high / Math.max(extent.heightMetres(), 1e-3));
-    Spot paper = new Spot((BLOCK_MM + canvas.widthMm()) / 2, canvas.heightMm() / 2);
+    Spot paper = new Spot((SwingBlock.WIDTH_MM + canvas.widthMm()) / 2, canvas.heightMm() / 2);
     return new Frame(extent.centre(), paper, scale);
   }
 
@@ -304,50 +309,6 @@ public final class SwingSketch {
   private void place(Wording wording, Spot at, double degrees) {
     if (!placer.place(wording, at, CLEAR_MM, degrees)) {
       roomless.add(String.join(" ", wording.lines()));
-    }
-  }
-
-  /** North as the turned drawing has it, beside the large name. */
-  private void north() {
-    double degrees = baseline.from().azimuthTo(baseline.to()).degrees();
-    Spot middle = new Spot(BLOCK_MM - NORTH_MM, canvas.heightMm() - HEAD_MM / 2);
-    Spot tip = Spots.towards(middle, degrees, NORTH_MM / 2 - 1);
-    Spot tail = Spots.towards(middle, degrees, -NORTH_MM / 2);
-    canvas.line(tail, tip, Pen.THIN);
-    canvas.line(tip, Spots.towards(tip, degrees + 155, 2), Pen.THIN);
-    canvas.line(tip, Spots.towards(tip, degrees - 155, 2), Pen.THIN);
-    fixed(
-        Spots.towards(tip, degrees, 2),
-        content.north(),
-        SIZE - 1,
-        Element.Anchor.CENTRE_MIDDLE,
-        false);
-  }
-
-  private void fixed(Spot at, String text, double size, Element.Anchor anchor, boolean bold) {
-    canvas.writeFixed(new Element.Label(at, text, size, anchor, 0, bold, false));
-  }
-
-  /** As large as leaves room for north beside it, wherever that points. */
-  private double nameSize() {
-    double north = NORTH_MM + NORTH_MM / 2 + 1 + NORTH_LETTER_MM / 2;
-    double room = BLOCK_MM - EDGE_MM - north;
-    double width = canvas.lettering().widthMm(content.title(), NAME_SIZE, true);
-    return NAME_SIZE * Math.min(1, room / width);
-  }
-
-  /** The large name and what stands under it. */
-  private void block() {
-    Spot name = new Spot(EDGE_MM, canvas.heightMm() - EDGE_MM - NAME_HEIGHT_MM);
-    fixed(name, content.title(), nameSize(), Element.Anchor.LEFT, true);
-    double y = canvas.heightMm() - HEAD_MM - LEADING_MM;
-    for (String note : content.notes()) {
-      double wide = BLOCK_MM - EDGE_MM - 1;
-      for (String line : Wording.wrapped(note, SIZE, wide, canvas.lettering()).lines()) {
-        fixed(new Spot(EDGE_MM, y), line, SIZE, Element.Anchor.LEFT, false);
-        y -= LEADING_MM;
-      }
-      y -= LEADING_MM / 3;
     }
   }
 }

@@ -40,4 +40,35 @@ class SwingSketchTest {
           .contains(name, "N");
     }
   }
+
+  /**
+   * Three marks beside one another at the far end of a long line: little finds room in the drawing,
+   * and all that does not stands beside it.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.1, 0.2, 0.4, 0.7, 1, 1.4})
+  void whatFindsNoRoomInTheDrawingStandsBesideIt(double near) {
+    Content content =
+        new Content(
+            new Place("S1", new Point(0, 0)),
+            new Place("S14", new Point(0, -13.8)),
+            Optional.of(new Place("S44", new Point(near, -13.8 + 2 * near))),
+            "S44",
+            List.of("No. 18", "right", "north-west side", "check to S45: 3′ 5 ¹⁵⁄₁₆″"),
+            List.of("42′ 1 ¹⁵⁄₁₆″", "5′ 5 ⁹⁄₁₆″"),
+            "124°",
+            Optional.of(new Place("S45", new Point(near / 2, -13.8 + near))),
+            "3′ 5 ¹⁵⁄₁₆″",
+            "N");
+    List<String> texts =
+        SwingSketch.draw(content, Lettered.lettering(), 86.3, 50.9, "sketch", "")
+            .elements()
+            .stream()
+            .filter(Element.Label.class::isInstance)
+            .map(label -> ((Element.Label) label).text())
+            .toList();
+    String all = String.join(" ", texts);
+    assertThat(all).contains("42′ 1 ¹⁵⁄₁₆″", "5′ 5 ⁹⁄₁₆″", "124°", "check to S45:", "S14", "N");
+    assertThat(texts.stream().filter(text -> text.contains("S44"))).hasSizeGreaterThan(1);
+  }
 }
