@@ -64,9 +64,10 @@ final class UprightDesign {
     this.workings = to;
   }
 
-  /** Whether a joint leaves steel below and above it. */
-  static boolean fits(Length joint, Length bottomCover, Length whole) {
-    return joint.isMoreThan(bottomCover) && joint.isLessThan(bottomCover.plus(whole));
+  /** Whether a joint leaves steel below it, and above it at least what can be cut. */
+  private boolean fits(Length joint, Length whole) {
+    Length above = between.bottomCover().plus(whole).minus(joint);
+    return joint.isMoreThan(between.bottomCover()) && !above.isLessThan(rules.cuttingStep());
   }
 
   /**
@@ -75,8 +76,7 @@ final class UprightDesign {
    * @param whole from the foot of the steel to its head
    */
   Uprights uprights(Length whole) {
-    Optional<Length> joint =
-        steel.firstLift().filter(lift -> fits(lift, between.bottomCover(), whole));
+    Optional<Length> joint = steel.firstLift().filter(lift -> fits(lift, whole));
     if (joint.isPresent()) {
       return inTwo(joint.get());
     }

@@ -27,8 +27,12 @@ public final class Canvas {
   private final List<Element> shapes = new ArrayList<>();
   private final List<Element> texts = new ArrayList<>();
   private final List<Plate> taken = new ArrayList<>();
-  private final List<Plate> kept = new ArrayList<>();
-  private final List<Stroke> strokes = new ArrayList<>();
+
+  /** The same, and what else text keeps off or avoids, by where it is. */
+  private final Grid<Plate> takenAt;
+
+  private final Grid<Plate> keptAt;
+  private final Grid<Stroke> strokesAt;
 
   /** A stretch of drawn line that text avoids where it can. */
   record Stroke(Spot from, Spot to) {}
@@ -42,6 +46,18 @@ public final class Canvas {
     this.widthMm = Math.floor(widthMm * 100 + 1e-6) / 100;
     this.heightMm = Math.floor(heightMm * 100 + 1e-6) / 100;
     this.lettering = lettering;
+    this.takenAt = new Grid<>(this.widthMm, this.heightMm);
+    this.keptAt = new Grid<>(this.widthMm, this.heightMm);
+    this.strokesAt = new Grid<>(this.widthMm, this.heightMm);
+  }
+
+  private void take(Plate plate) {
+    taken.add(plate);
+    takenAt.add(plate, plate.low(), plate.high());
+  }
+
+  private void remember(Spot from, Spot to) {
+    strokesAt.add(new Stroke(from, to), from, to);
   }
 
   public double widthMm() {
@@ -68,7 +84,7 @@ public final class Canvas {
 
   public void line(Spot from, Spot to, Pen pen) {
     shapes.add(new Element.Line(from, to, pen));
-    strokes.add(new Stroke(from, to));
+    remember(from, to);
   }
 
   /** An open or closed row of lines. */
@@ -104,10 +120,10 @@ public final class Canvas {
 
   private void remember(List<Spot> spots, boolean closed) {
     for (int i = 0; i + 1 < spots.size(); i++) {
-      strokes.add(new Stroke(spots.get(i), spots.get(i + 1)));
+      remember(spots.get(i), spots.get(i + 1));
     }
     if (closed) {
-      strokes.add(new Stroke(spots.get(spots.size() - 1), spots.get(0)));
+      remember(spots.get(spots.size() - 1), spots.get(0));
     }
   }
 
@@ -121,7 +137,7 @@ public final class Canvas {
 
   /** Keeps a place free of text that comes later; leaders may run through it. */
   public void keepFree(Plate plate) {
-    kept.add(plate);
+    keptAt.add(plate, plate.low(), plate.high());
   }
 
   /**
@@ -130,8 +146,8 @@ public final class Canvas {
   public boolean isFree(Plate plate) {
     Plate withGap = plate.grown(TEXT_GAP_MM);
     return plate.isInside(area())
-        && taken.stream().noneMatch(withGap::overlaps)
-        && kept.stream().noneMatch(plate::overlaps);
+        && !takenAt.any(withGap.low(), withGap.high(), withGap::overlaps)
+        && !keptAt.any(plate.low(), plate.high(), plate::overlaps);
   }
 
   /** True when the paper cleared round a text stays on the canvas. */
@@ -141,13 +157,15 @@ public final class Canvas {
 
   /** How many drawn lines run through a place. */
   int strokesThrough(Plate plate) {
-    return (int)
-        strokes.stream().filter(stroke -> plate.isCrossedBy(stroke.from(), stroke.to())).count();
+    return strokesAt.count(
+        plate.low(), plate.high(), stroke -> plate.isCrossedBy(stroke.from(), stroke.to()));
   }
 
   /** True when a stretch of line stays on the canvas, runs through no text, crosses no leader. */
   boolean isClear(Spot from, Spot to) {
-    return isOn(from) && isOn(to) && taken.stream().noneMatch(plate -> plate.isCrossedBy(from, to));
+    Spot low = new Spot(Math.min(from.x(), to.x()), Math.min(from.y(), to.y()));
+    Spot high = new Spot(Math.max(from.x(), to.x()), Math.max(from.y(), to.y()));
+    return isOn(from) && isOn(to) && !takenAt.any(low, high, plate -> plate.isCrossedBy(from, to));
   }
 
   /** True when a line of the widest pen that ends there is not cut by the edge. */
@@ -170,7 +188,7 @@ public final class Canvas {
       return false;
     }
     texts.add(label);
-    taken.add(plate);
+    take(plate);
     return true;
   }
 
@@ -195,7 +213,7 @@ public final class Canvas {
   /** Draws a leader, which later text keeps off. */
   void leader(Stroke leader) {
     line(leader.from(), leader.to(), Pen.HAIR);
-    taken.add(
+    take(
         new Plate(
             Spots.middle(leader.from(), leader.to()),
             Spots.distanceMm(leader.from(), leader.to()) / 2,
@@ -206,7 +224,7 @@ public final class Canvas {
   /** Writes texts whose place was found free as a whole. */
   void write(List<Element.Label> labels, Plate whole) {
     texts.addAll(labels);
-    taken.add(whole);
+    take(whole);
   }
 
   /** The finished drawing; see {@link Drawing}. */

@@ -1,6 +1,5 @@
 package pegbook.sheet.drafting;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pegbook.sheet.drawing.Spot;
@@ -58,11 +57,7 @@ public final class LabelPlacer {
   /** In any direction but the wanted one a place costs this much more. */
   private static final double UNWANTED_MM = 0.5;
 
-  private record Candidate(Spot middle, Plate plate, Optional<Canvas.Stroke> leader, double cost) {
-    Candidate unwanted() {
-      return new Candidate(middle, plate, leader, cost + UNWANTED_MM);
-    }
-  }
+  private record Candidate(Spot middle, Plate plate, Optional<Canvas.Stroke> leader) {}
 
   /**
    * Places a label beside a spot.
@@ -102,64 +97,72 @@ public final class LabelPlacer {
 
   /** Beside a spot, trying one direction (degrees anticlockwise from x) before all others. */
   public boolean place(Wording wording, Spot target, double clearMm, double firstDegrees) {
-    Block block = block(wording);
-    Optional<Candidate> best = Optional.empty();
+    Search search = new Search(block(wording), target, clearMm);
     for (double distance : DISTANCES) {
-      double least = best.map(Candidate::cost).orElse(Double.POSITIVE_INFINITY);
-      if (distance >= least) {
-        break;
-      }
-      for (Candidate candidate : ring(block, target, clearMm, distance, firstDegrees)) {
-        if (candidate.cost() < best.map(Candidate::cost).orElse(Double.POSITIVE_INFINITY)) {
-          best = Optional.of(candidate);
-        }
+      search.look(distance, firstDegrees, 0);
+      for (double degrees : DIRECTIONS) {
+        search.look(distance, degrees, UNWANTED_MM);
       }
     }
-    best.ifPresent(candidate -> write(wording, candidate));
-    return best.isPresent();
+    search.best.ifPresent(candidate -> write(wording, candidate));
+    return search.best.isPresent();
   }
 
-  /** All places at a distance; the wanted direction first and a little cheaper. */
-  private List<Candidate> ring(
-      Block block, Spot target, double clearMm, double distance, double firstDegrees) {
-    List<Candidate> candidates = new ArrayList<>();
-    candidate(block, target, clearMm, distance, firstDegrees).ifPresent(candidates::add);
-    for (double degrees : DIRECTIONS) {
-      candidate(block, target, clearMm, distance, degrees)
-          .map(Candidate::unwanted)
-          .ifPresent(candidates::add);
-    }
-    return candidates;
-  }
+  /** The search for one label's place; what cannot be better than the best is not looked into. */
+  private final class Search {
+    private final Block block;
+    private final Spot target;
+    private final double clearMm;
+    private Optional<Candidate> best = Optional.empty();
+    private double least = Double.POSITIVE_INFINITY;
 
-  private Optional<Candidate> candidate(
-      Block block, Spot target, double clearMm, double distance, double degrees) {
-    Spot edge = Spots.towards(target, degrees, clearMm + distance);
-    double right = StrictMath.cos(StrictMath.toRadians(degrees));
-    double up = StrictMath.sin(StrictMath.toRadians(degrees));
-    Spot middle =
-        Spots.shifted(
-            edge, block.halfWidthMm() * softSign(right), block.halfHeightMm() * softSign(up));
-    Plate plate = block.at(middle);
-    if (!canvas.isFree(plate) || !canvas.hasRoomToClear(plate)) {
-      return Optional.empty();
+    private Search(Block block, Spot target, double clearMm) {
+      this.block = block;
+      this.target = target;
+      this.clearMm = clearMm;
     }
-    boolean doubtful = distance < LEADER_FROM_MM && isDoubtful(plate, target);
-    if (doubtful && distance < LEAST_LEADER_MM) {
-      return Optional.empty();
+
+    /**
+     * Looks at one place.
+     *
+     * @param extra what it costs besides
+     */
+    private void look(double distance, double degrees, double extra) {
+      if (distance + extra >= least) {
+        return;
+      }
+      Spot edge = Spots.towards(target, degrees, clearMm + distance);
+      double right = StrictMath.cos(StrictMath.toRadians(degrees));
+      double up = StrictMath.sin(StrictMath.toRadians(degrees));
+      Spot middle =
+          Spots.shifted(
+              edge, block.halfWidthMm() * softSign(right), block.halfHeightMm() * softSign(up));
+      Plate plate = block.at(middle);
+      if (!canvas.isFree(plate) || !canvas.hasRoomToClear(plate)) {
+        return;
+      }
+      boolean doubtful = distance < LEADER_FROM_MM && isDoubtful(plate, target);
+      if (doubtful && distance < LEAST_LEADER_MM) {
+        return;
+      }
+      Optional<Canvas.Stroke> leader =
+          distance < LEADER_FROM_MM && !doubtful
+              ? Optional.empty()
+              : Optional.of(
+                  new Canvas.Stroke(start(target, clearMm, degrees), nearest(plate, edge)));
+      if (leader.isPresent() && !canvas.isClear(leader.get().from(), leader.get().to())) {
+        return;
+      }
+      double cost =
+          distance
+              + extra
+              + (doubtful ? LEADER_WEIGHT_MM : 0)
+              + LINE_WEIGHT_MM * canvas.strokesThrough(plate.grown(0.3));
+      if (cost < least) {
+        least = cost;
+        best = Optional.of(new Candidate(middle, plate, leader));
+      }
     }
-    Optional<Canvas.Stroke> leader =
-        distance < LEADER_FROM_MM && !doubtful
-            ? Optional.empty()
-            : Optional.of(new Canvas.Stroke(start(target, clearMm, degrees), nearest(plate, edge)));
-    if (leader.isPresent() && !canvas.isClear(leader.get().from(), leader.get().to())) {
-      return Optional.empty();
-    }
-    double cost =
-        distance
-            + (doubtful ? LEADER_WEIGHT_MM : 0)
-            + LINE_WEIGHT_MM * canvas.strokesThrough(plate.grown(0.3));
-    return Optional.of(new Candidate(middle, plate, leader, cost));
   }
 
   /** Whether a label there could be read as the name of another place. */

@@ -14,6 +14,8 @@ import pegbook.sheet.drawing.Spot;
  * @param turnDegrees anticlockwise
  */
 public record Plate(Spot centre, double halfWidthMm, double halfHeightMm, double turnDegrees) {
+  /** What comes no nearer than this only touches. */
+  private static final double TOUCHING_MM = 1e-9;
 
   /** An upright rectangle from its lower left and upper right corners. */
   public static Plate between(double leftMm, double bottomMm, double rightMm, double topMm) {
@@ -63,6 +65,18 @@ public record Plate(Spot centre, double halfWidthMm, double halfHeightMm, double
         corner(-halfWidthMm, halfHeightMm));
   }
 
+  /** The lower left corner of the upright rectangle round it. */
+  Spot low() {
+    Axes own = Axes.of(turnDegrees);
+    return Spots.shifted(centre, -halfShadow(own, 1, 0), -halfShadow(own, 0, 1));
+  }
+
+  /** The upper right corner of the upright rectangle round it. */
+  Spot high() {
+    Axes own = Axes.of(turnDegrees);
+    return Spots.shifted(centre, halfShadow(own, 1, 0), halfShadow(own, 0, 1));
+  }
+
   private Spot corner(double alongMm, double acrossMm) {
     double radians = StrictMath.toRadians(turnDegrees);
     double cosine = StrictMath.cos(radians);
@@ -86,8 +100,8 @@ public record Plate(Spot centre, double halfWidthMm, double halfHeightMm, double
   /** True when the two share more than an edge. */
   public boolean overlaps(Plate other) {
     return Spots.distanceMm(centre, other.centre) < reachMm() + other.reachMm()
-        && !isApart(corners(), other.corners(), turnDegrees)
-        && !isApart(corners(), other.corners(), other.turnDegrees);
+        && !isApart(other, turnDegrees)
+        && (turnDegrees == other.turnDegrees || !isApart(other, other.turnDegrees));
   }
 
   /** True when a stretch of line runs through it. */
@@ -95,9 +109,15 @@ public record Plate(Spot centre, double halfWidthMm, double halfHeightMm, double
     if (isBeside(from, to)) {
       return false;
     }
-    double degrees = Spots.distanceMm(from, to) == 0 ? 0 : Spots.directionDegrees(from, to);
-    List<Spot> ends = List.of(from, to);
-    return !isApart(corners(), ends, turnDegrees) && !isApart(corners(), ends, degrees);
+    Axes own = Axes.of(turnDegrees);
+    if (isApart(own, from, to, own.east, own.north)
+        || isApart(own, from, to, -own.north, own.east)) {
+      return false;
+    }
+    double length = Spots.distanceMm(from, to);
+    double east = length == 0 ? 1 : (to.x() - from.x()) / length;
+    double north = length == 0 ? 0 : (to.y() - from.y()) / length;
+    return !isApart(own, from, to, east, north) && !isApart(own, from, to, -north, east);
   }
 
   /** How far a corner is from the middle. */
@@ -123,28 +143,49 @@ public record Plate(Spot centre, double halfWidthMm, double halfHeightMm, double
                     && Math.abs(corner.y() - upright.centre.y()) <= upright.halfHeightMm + 1e-9);
   }
 
-  /** Two figures are apart when their shadows are, on one of the axes at right angles. */
-  private static boolean isApart(List<Spot> one, List<Spot> other, double degrees) {
-    return isApartAlong(one, other, degrees) || isApartAlong(one, other, degrees + 90);
+  /**
+   * The direction of a rectangle's width; its height stands across. Most are upright, and pages of
+   * labels are held against one another: so their directions are not worked out.
+   */
+  private record Axes(double east, double north) {
+    private static final Axes UPRIGHT = new Axes(1, 0);
+
+    static Axes of(double degrees) {
+      if (degrees == 0) {
+        return UPRIGHT;
+      }
+      double radians = StrictMath.toRadians(degrees);
+      return new Axes(StrictMath.cos(radians), StrictMath.sin(radians));
+    }
   }
 
-  private static boolean isApartAlong(List<Spot> one, List<Spot> other, double degrees) {
-    double cosine = StrictMath.cos(StrictMath.toRadians(degrees));
-    double sine = StrictMath.sin(StrictMath.toRadians(degrees));
-    double oneLow = Double.POSITIVE_INFINITY;
-    double oneHigh = Double.NEGATIVE_INFINITY;
-    for (Spot spot : one) {
-      double shadow = spot.x() * cosine + spot.y() * sine;
-      oneLow = Math.min(oneLow, shadow);
-      oneHigh = Math.max(oneHigh, shadow);
-    }
-    double otherLow = Double.POSITIVE_INFINITY;
-    double otherHigh = Double.NEGATIVE_INFINITY;
-    for (Spot spot : other) {
-      double shadow = spot.x() * cosine + spot.y() * sine;
-      otherLow = Math.min(otherLow, shadow);
-      otherHigh = Math.max(otherHigh, shadow);
-    }
-    return oneHigh <= otherLow + 1e-9 || otherHigh <= oneLow + 1e-9;
+  /** Two rectangles are apart when their shadows are, on one of the axes at right angles. */
+  private boolean isApart(Plate other, double degrees) {
+    Axes own = Axes.of(turnDegrees);
+    Axes others = Axes.of(other.turnDegrees);
+    Axes axes = Axes.of(degrees);
+    return isApart(other, own, others, axes.east, axes.north)
+        || isApart(other, own, others, -axes.north, axes.east);
+  }
+
+  private boolean isApart(Plate other, Axes own, Axes others, double east, double north) {
+    double between =
+        (other.centre.x() - centre.x()) * east + (other.centre.y() - centre.y()) * north;
+    double both = halfShadow(own, east, north) + other.halfShadow(others, east, north);
+    return Math.abs(between) >= both - TOUCHING_MM;
+  }
+
+  /** Whether a stretch of line and the rectangle have shadows apart on an axis. */
+  private boolean isApart(Axes own, Spot from, Spot to, double east, double north) {
+    double begin = (from.x() - centre.x()) * east + (from.y() - centre.y()) * north;
+    double end = (to.x() - centre.x()) * east + (to.y() - centre.y()) * north;
+    double half = halfShadow(own, east, north) - TOUCHING_MM;
+    return Math.min(begin, end) >= half || Math.max(begin, end) <= -half;
+  }
+
+  /** Half the length of the rectangle's shadow on an axis. */
+  private double halfShadow(Axes own, double east, double north) {
+    return halfWidthMm * Math.abs(own.east * east + own.north * north)
+        + halfHeightMm * Math.abs(own.east * north - own.north * east);
   }
 }

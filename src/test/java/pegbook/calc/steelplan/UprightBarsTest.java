@@ -150,7 +150,7 @@ class UprightBarsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"3", "92", "200"})
+  @CsvSource({"3", "91.8", "91.99", "92", "200"})
   void aJointOutsideTheSteelAsksAndCutsInOnePiece(double joint) {
     SteelPlan plan = plan(pier("#5", Foot.STRAIGHT, joint));
     assertThat(ids(plan)).containsExactly("joint-outside-steel");
