@@ -1,6 +1,7 @@
 package pegbook.calc.provingmarks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.BitSet;
 import net.jqwik.api.ForAll;
@@ -11,6 +12,8 @@ import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.sat4j.core.VecInt;
 import org.sat4j.pb.IPBSolver;
 import org.sat4j.pb.SolverFactory;
@@ -100,6 +103,77 @@ class SmallestSetTest {
     int count = found.chosen().cardinality();
     assertThat(isPossible(scene, count)).isTrue();
     assertThat(isPossible(scene, count - 1)).isFalse();
+  }
+
+  /** The fewest distances, and of the sets with so few the shortest, among all sets there are. */
+  @ParameterizedTest
+  @CsvSource({"4, 0.4, 0.9", "4, 1.1, 0.2", "5, 0.3, 0.35", "5, -0.9, 0.7", "5, 1.6, -0.4"})
+  void tryingAllFindsNoneSmallerOrShorter(int sides, double east, double north) {
+    Scene scene = scene(regular(sides, 4).pier("P1", east, north));
+    CheckLines lines = scene.demands().lines();
+    int fewest = Integer.MAX_VALUE;
+    double shortest = Double.POSITIVE_INFINITY;
+    for (int bits = 0; bits < 1 << lines.all().size(); bits++) {
+      BitSet set = BitSet.valueOf(new long[] {bits});
+      int count = set.cardinality();
+      if (count <= fewest && isEnough(scene, set)) {
+        double metres = metres(lines, set);
+        shortest = count < fewest ? metres : Math.min(shortest, metres);
+        fewest = count;
+      }
+    }
+    SmallestSet.Found found = scene.found();
+    assertThat(isEnough(scene, found.chosen())).isTrue();
+    assertThat(found.chosen().cardinality()).isEqualTo(fewest);
+    assertThat(found.least()).isEqualTo(fewest);
+    assertThat(found.proved()).isTrue();
+    assertThat(metres(lines, found.chosen())).isCloseTo(shortest, within(1e-3));
+  }
+
+  /** A set that was built up or mended is enough, and no distance of it can be left out. */
+  @ParameterizedTest
+  @CsvSource({"4, 0.4, 0.9", "6, 0.3, 0.35", "7, -0.9, 0.7", "8, 1.6, -0.4"})
+  void aGreedySetIsEnoughAndHoldsNothingThatIsNotNeeded(int sides, double east, double north) {
+    Scene scene = scene(regular(sides, 4).pier("P1", east, north));
+    GreedySet greedy = new GreedySet(scene.demands(), scene.parts());
+    BitSet built = greedy.built();
+    assertNoneToSpare(scene, built);
+    BitSet all = new BitSet();
+    all.set(0, scene.demands().lines().all().size());
+    long before = greedy.steps();
+    assertNoneToSpare(scene, greedy.mended(all, new BitSet(), 0));
+    assertThat(greedy.steps() - before).isGreaterThanOrEqualTo(all.cardinality());
+    // What meets the marks alone is joined and shows every mistake again.
+    assertNoneToSpare(scene, greedy.mended(built, built, all.cardinality()));
+    assertThat(greedy.mended(all, new BitSet(), all.cardinality()).cardinality())
+        .isLessThanOrEqualTo(greedy.mended(all, new BitSet(), 0).cardinality());
+  }
+
+  private static void assertNoneToSpare(Scene scene, BitSet set) {
+    assertThat(isEnough(scene, set)).isTrue();
+    set.stream()
+        .forEach(
+            number -> {
+              BitSet fewer = (BitSet) set.clone();
+              fewer.clear(number);
+              assertThat(isEnough(scene, fewer)).as("without %d", number).isFalse();
+            });
+  }
+
+  private static boolean isEnough(Scene scene, BitSet set) {
+    CheckLines lines = scene.demands().lines();
+    for (int mark = 0; mark < lines.marks(); mark++) {
+      if (!scene.demands().isMet(mark, lines.bits(set, mark))) {
+        return false;
+      }
+    }
+    return scene.demands().firstUnmet(set) < 0 && scene.parts().isJoined(set);
+  }
+
+  private static double metres(CheckLines lines, BitSet set) {
+    return set.stream()
+        .mapToDouble(number -> lines.all().get(number).limit().planned().metres())
+        .sum();
   }
 
   /** Too large for a general solver; the bound rests on what the other tests here hold. */
