@@ -44,6 +44,10 @@ public final class CuttingSolver {
   private final FirstFit firstFit;
   private final StockSums sums;
   private List<Pattern> best;
+
+  /** Kept, as it is asked for after every look. */
+  private long bestWeight;
+
   private long bound;
 
   private CuttingSolver(CuttingProblem problem) {
@@ -52,6 +56,7 @@ public final class CuttingSolver {
     firstFit = new FirstFit(instance);
     sums = new StockSums(instance);
     best = firstFit.plan();
+    bestWeight = instance.weightOf(best);
   }
 
   /** Solves a problem; the kerf is already in its lengths. */
@@ -119,11 +124,12 @@ public final class CuttingSolver {
     List<Pattern> lighter = firstFit.lightest(plan);
     if (instance.weightOf(lighter) < weight()) {
       best = lighter;
+      bestWeight = instance.weightOf(lighter);
     }
   }
 
   private long weight() {
-    return instance.weightOf(best);
+    return bestWeight;
   }
 
   private boolean isDone() {
