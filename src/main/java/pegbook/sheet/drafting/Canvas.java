@@ -1,7 +1,6 @@
 package pegbook.sheet.drafting;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import pegbook.lettering.Lettering;
@@ -26,9 +25,8 @@ public final class Canvas {
   private final Lettering lettering;
   private final List<Element> shapes = new ArrayList<>();
   private final List<Element> texts = new ArrayList<>();
-  private final List<Plate> taken = new ArrayList<>();
 
-  /** The same, and what else text keeps off or avoids, by where it is. */
+  /** Where text and leaders stand, what else text keeps off, and lines that it avoids. */
   private final Grid<Plate> takenAt;
 
   private final Grid<Plate> keptAt;
@@ -52,7 +50,6 @@ public final class Canvas {
   }
 
   private void take(Plate plate) {
-    taken.add(plate);
     takenAt.add(plate, plate.low(), plate.high());
   }
 
@@ -75,11 +72,6 @@ public final class Canvas {
   /** The whole canvas. */
   public Plate area() {
     return Plate.between(0, 0, widthMm, heightMm);
-  }
-
-  /** Where text and leaders stand. */
-  public List<Plate> taken() {
-    return Collections.unmodifiableList(taken);
   }
 
   public void line(Spot from, Spot to, Pen pen) {
