@@ -36,6 +36,9 @@ public final class CuttingSolver {
   /** Steps of all looks through the plans below the best. */
   private static final long STEPS = 20_000_000;
 
+  /** What a look costs besides its own steps, in steps: millions that each find nothing add up. */
+  private static final long LOOK = 20;
+
   /** Steps spent on fewer bars, once no plan can cost less: a tenth of a second. */
   private static final long STEPS_FOR_FEWER = 1_000_000;
 
@@ -100,14 +103,18 @@ public final class CuttingSolver {
     long left = steps;
     while (!isDone()) {
       left = isCheapest() ? Math.min(left, STEPS_FOR_FEWER) : left;
+      if (left <= 0) {
+        return;
+      }
       Optional<List<Pattern>> found = search.find(instance.count, instance.limit, bound, left);
-      left = search.stepsLeft();
+      left = search.stepsLeft() - LOOK;
       if (found.isPresent()) {
         keep(found.get());
       } else if (search.wasCut()) {
         return;
       } else {
         raise(bound + 1);
+        left -= sums.steps();
       }
     }
   }

@@ -35,6 +35,11 @@ final class StockSums {
     return isGivenUp() ? Math.min(bound, known) : best;
   }
 
+  /** How many sums the last raise looked at; none once all of them are too many to look at. */
+  int steps() {
+    return isGivenUp() ? 0 : steps;
+  }
+
   /** With so many stocks and bars that looking at all sums takes longer than it is worth. */
   private boolean isGivenUp() {
     return steps > MOST_STEPS;
