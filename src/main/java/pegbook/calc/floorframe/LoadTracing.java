@@ -102,7 +102,20 @@ final class LoadTracing {
     give(first, y, area * (1 - part));
   }
 
+  /** How far along its line a joist carries the floor: where that has arms, each its own. */
+  private record Stretch(double from, double to) {}
+
+  private Stretch stretch(Joist joist) {
+    List<Joist> alike =
+        layout.joists().stream().filter(other -> other.line() == joist.line()).toList();
+    int place = alike.indexOf(joist);
+    return new Stretch(
+        place == 0 ? -1e3 : (alike.get(place - 1).end() + joist.start()) / 2,
+        place + 1 == alike.size() ? 1e3 : (joist.end() + alike.get(place + 1).start()) / 2);
+  }
+
   private void cutJoist(Joist joist) {
+    Stretch stretch = stretch(joist);
     for (Joist.Part part : joist.parts()) {
       boolean first = part.start() == joist.start();
       boolean last = part.end() == joist.end();
@@ -110,8 +123,8 @@ final class LoadTracing {
         faults.add(new Fault(Fault.Kind.JOIST_LOOSE, name(joist)));
         return;
       }
-      double from = first ? -1e3 : part.nodes().get(0).x();
-      double to = last ? 1e3 : part.nodes().get(part.nodes().size() - 1).x();
+      double from = first ? stretch.from() : part.nodes().get(0).x();
+      double to = last ? stretch.to() : part.nodes().get(part.nodes().size() - 1).x();
       spans(joist, part.nodes(), from, to);
     }
   }
@@ -208,21 +221,16 @@ final class LoadTracing {
 
   private void wholeJoist(Joist joist) {
     List<Node> nodes = joist.nodes();
+    Stretch stretch = stretch(joist);
     if (nodes.size() == 1) {
-      double area = floor.between(-1e3, joist.low(), 1e3, joist.high()).area().squareMetres();
-      give(nodes.get(0), joist.y(), area);
+      FloorParts.Part part = floor.between(stretch.from(), joist.low(), stretch.to(), joist.high());
+      give(nodes.get(0), joist.y(), part.area().squareMetres());
       return;
     }
-    // Where the floor has arms, each stretch of a line takes its own.
-    List<Joist> alike =
-        layout.joists().stream().filter(other -> other.line() == joist.line()).toList();
-    int place = alike.indexOf(joist);
-    double from = place == 0 ? -1e3 : (alike.get(place - 1).end() + joist.start()) / 2;
-    double to = place + 1 == alike.size() ? 1e3 : (joist.end() + alike.get(place + 1).start()) / 2;
     if (joist.isOnBeam()) {
-      alongBeam(joist, from, to);
+      alongBeam(joist, stretch);
     }
-    spans(joist, nodes, from, to);
+    spans(joist, nodes, stretch.from(), stretch.to());
     for (At at : hung.getOrDefault(joist, List.of())) {
       Node first = nodes.get(0);
       Node second = nodes.get(1);
@@ -235,7 +243,7 @@ final class LoadTracing {
   }
 
   /** The beam under a joist that lies along it is held to what the joist carries. */
-  private void alongBeam(Joist joist, double from, double to) {
+  private void alongBeam(Joist joist, Stretch stretch) {
     for (int i = 0; i < layout.bays().size(); i++) {
       Bay bay = layout.bays().get(i);
       if (bay.isAlong() && Math.abs(bay.from().at().north() - joist.y()) < Post.SAME) {
@@ -245,7 +253,11 @@ final class LoadTracing {
         boolean last = east >= joist.nodes().get(joist.nodes().size() - 1).x() - Post.SAME;
         even[i] +=
             floor
-                .between(first ? from : west, joist.low(), last ? to : east, joist.high())
+                .between(
+                    first ? stretch.from() : west,
+                    joist.low(),
+                    last ? stretch.to() : east,
+                    joist.high())
                 .area()
                 .squareMetres();
       }

@@ -2,62 +2,27 @@ package pegbook.calc.floorframe;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static pegbook.calc.floorframe.FrameScene.ARMS;
+import static pegbook.calc.floorframe.FrameScene.ARMS_POSTS;
+import static pegbook.calc.floorframe.FrameScene.CORNERS;
+import static pegbook.calc.floorframe.FrameScene.FLOOR;
+import static pegbook.calc.floorframe.FrameScene.NONE;
+import static pegbook.calc.floorframe.FrameScene.lay;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import pegbook.calc.floorframe.FrameSite.PierGap;
 import pegbook.calc.floorframe.JoistSizes.Overhang;
-import pegbook.geometry.NearestCells.Opening;
-import pegbook.geometry.Point;
-import pegbook.geometry.Polygon;
-import pegbook.measure.Length;
 
-/**
- * Where joists lie, worked by hand in metres: joists along the floor's length, 0.4 m apart at most,
- * joists and rim 40 mm thick. Posts are written east, north; piers east, north, radius.
- */
+/** Where joists lie, worked by hand on the floors of {@link FrameScene}. */
 class JoistLayoutTest {
-  private static final double SPACING = 0.4;
-  private static final double PLY = 0.04;
   private static final Offset<Double> EXACT = within(1e-6);
-  private static final double[] FLOOR = {0, 0, 4, 0, 4, 2, 0, 2};
-  private static final double[] CORNERS = {0.2, 0.2, 3.8, 0.2, 3.8, 1.8, 0.2, 1.8};
-
-  private static List<Point> points(double... eastNorth) {
-    List<Point> points = new ArrayList<>();
-    for (int i = 0; i < eastNorth.length; i += 2) {
-      points.add(new Point(eastNorth[i], eastNorth[i + 1]));
-    }
-    return points;
-  }
-
-  private static List<Post> posts(String letter, double... eastNorth) {
-    List<Post> posts = new ArrayList<>();
-    points(eastNorth).forEach(at -> posts.add(new Post(letter + (posts.size() + 1), at)));
-    return posts;
-  }
-
-  private static FrameSite site(double[] floor, double[] ring, double[] inner, double... piers) {
-    List<PierGap> gaps = new ArrayList<>();
-    for (int i = 0; i < piers.length; i += 3) {
-      Point centre = new Point(piers[i], piers[i + 1]);
-      gaps.add(new PierGap("P" + (i / 3 + 1), new Opening(centre, new Length(piers[i + 2]))));
-    }
-    Polygon edge = new Polygon(points(floor));
-    return new FrameSite(edge, edge, posts("S", ring), posts("I", inner), gaps, true);
-  }
-
-  private static JoistLayout lay(double[] floor, double[] ring, double[] inner, double... piers) {
-    return JoistLayout.of(site(floor, ring, inner, piers), new Axes(1, 0), SPACING, PLY);
-  }
 
   private static JoistLayout plain(double... piers) {
-    return lay(FLOOR, CORNERS, new double[0], piers);
+    return lay(FLOOR, CORNERS, NONE, piers);
   }
 
   private static double[] across(JoistLayout layout) {
@@ -105,8 +70,7 @@ class JoistLayoutTest {
   /** 1.3 m between beams: three joists from the middle, 0.25 m left beside the outer ones. */
   @Test
   void fromTheMiddleWhereItDoesNotComeOut() {
-    JoistLayout layout =
-        lay(FLOOR, new double[] {0.2, 0.3, 3.8, 0.3, 3.8, 1.6, 0.2, 1.6}, new double[0]);
+    JoistLayout layout = lay(FLOOR, new double[] {0.2, 0.3, 3.8, 0.3, 3.8, 1.6, 0.2, 1.6}, NONE);
     assertThat(across(layout)).containsExactly(0.3, 0.55, 0.95, 1.35, 1.6);
   }
 
@@ -127,7 +91,7 @@ class JoistLayoutTest {
   void oneMoreWhereThatLeavesMoreWhole(
       double north, double radius, double low, double high, int between, int cut) {
     double[] ring = {0.2, low, 3.8, low, 3.8, high, 0.2, high};
-    JoistLayout layout = lay(FLOOR, ring, new double[0], 2, north, radius);
+    JoistLayout layout = lay(FLOOR, ring, NONE, 2, north, radius);
     assertThat(layout.joists()).hasSize(between + 2);
     assertThat(layout.joists().stream().filter(Joist::isCut)).hasSize(cut);
   }
@@ -170,18 +134,14 @@ class JoistLayoutTest {
   @CsvSource({"1.05, 0.0301, 1", "1.05, 0.0299, 0", "0.95, 0.0301, 1", "0.95, 0.0299, 0"})
   void howNearAPierCuts(double north, double radius, int cut) {
     double[] ring = {0.2, 0.35, 3.8, 0.35, 3.8, 1.65, 0.2, 1.65};
-    JoistLayout layout = lay(FLOOR, ring, new double[0], 2, north, radius);
+    JoistLayout layout = lay(FLOOR, ring, NONE, 2, north, radius);
     assertThat(layout.joists().stream().filter(Joist::isCut)).hasSize(cut);
   }
 
   /** A floor with two arms: each stretch of a line has its own joist, and its own pier. */
   @Test
   void eachArmHasItsOwnJoists() {
-    double[] arms = {0, 0, 4, 0, 4, 2, 2.6, 2, 2.6, 0.7, 1.4, 0.7, 1.4, 2, 0, 2};
-    double[] ring = {
-      0.2, 0.2, 3.8, 0.2, 3.8, 1.8, 2.8, 1.8, 2.8, 0.5, 1.2, 0.5, 1.2, 1.8, 0.2, 1.8
-    };
-    JoistLayout layout = lay(arms, ring, new double[0], 3.3, 1.2, 0.2);
+    JoistLayout layout = lay(ARMS, ARMS_POSTS, NONE, 3.3, 1.2, 0.2);
     List<Joist> line =
         layout.joists().stream().filter(joist -> Math.abs(joist.y() - 1.15) < 0.21).toList();
     List<Joist> west = line.stream().filter(joist -> joist.end() < 2).toList();
@@ -226,7 +186,7 @@ class JoistLayoutTest {
         lay(
             new double[] {0, 0, 4, 0, 3, 2, 1, 2},
             new double[] {0.5, 0.2, 3.5, 0.2, 2.8, 1.8, 1.2, 1.8},
-            new double[0]);
+            NONE);
     Joist joist = at(layout, 1);
     assertThat(joist.start()).isCloseTo(0.98 / 2 + 0.044721, EXACT);
     assertThat(joist.end()).isCloseTo(4 - 0.98 / 2 - 0.044721, EXACT);
@@ -237,7 +197,7 @@ class JoistLayoutTest {
         lay(
             new double[] {1, 0, 3, 0, 4, 2, 0, 2},
             new double[] {1.2, 0.2, 2.8, 0.2, 3.5, 1.8, 0.5, 1.8},
-            new double[0]);
+            NONE);
     assertThat(at(turned, 1).start()).isCloseTo(1 - 1.02 / 2 + 0.044721, EXACT);
     assertThat(at(turned, 1).end()).isCloseTo(3 + 1.02 / 2 - 0.044721, EXACT);
   }
@@ -248,11 +208,11 @@ class JoistLayoutTest {
   @Test
   void postsUnderTheRim() {
     JoistLayout layout =
-        lay(FLOOR, new double[] {-0.05, 0.2, 4.05, 0.2, 4.05, 1.8, -0.05, 1.8}, new double[0]);
+        lay(FLOOR, new double[] {-0.05, 0.2, 4.05, 0.2, 4.05, 1.8, -0.05, 1.8}, NONE);
     assertThat(at(layout, 1).start()).isCloseTo(-0.05, EXACT);
     assertThat(at(layout, 1).end()).isCloseTo(4.05, EXACT);
     JoistLayout outside =
-        lay(FLOOR, new double[] {-0.07, 0.2, 4.07, 0.2, 4.07, 1.8, -0.07, 1.8}, new double[0]);
+        lay(FLOOR, new double[] {-0.07, 0.2, 4.07, 0.2, 4.07, 1.8, -0.07, 1.8}, NONE);
     assertThat(outside.joists()).isEmpty();
   }
 
@@ -263,7 +223,7 @@ class JoistLayoutTest {
         lay(
             new double[] {0, 0, 4, 0, 4, 2, 2, 3, 0, 2},
             new double[] {0.2, 0.2, 3.8, 0.2, 3.8, 1.8, 2, 2.7, 0.2, 1.8},
-            new double[0]);
+            NONE);
     Joist top = layout.joists().get(layout.joists().size() - 1);
     assertThat(top.y()).isCloseTo(2.7, EXACT);
     assertThat(rests(top.nodes())).containsExactly(2.0);
@@ -305,9 +265,9 @@ class JoistLayoutTest {
   @Test
   void beamsTooNearForTwoJoists() {
     double[] ring = {0.2, 0.2, 2, 0.27, 3.8, 0.27, 3.8, 1.8, 0.2, 1.8};
-    assertThat(across(lay(FLOOR, ring, new double[0]))).startsWith(0.2).doesNotContain(0.27);
+    assertThat(across(lay(FLOOR, ring, NONE))).startsWith(0.2).doesNotContain(0.27);
     double[] apart = {0.2, 0.2, 2, 0.28, 3.8, 0.28, 3.8, 1.8, 0.2, 1.8};
-    assertThat(across(lay(FLOOR, apart, new double[0]))).startsWith(0.2, 0.28);
+    assertThat(across(lay(FLOOR, apart, NONE))).startsWith(0.2, 0.28);
   }
 
   /**
@@ -334,7 +294,7 @@ class JoistLayoutTest {
     assertThat(LayoutChoice.longOverhangs(layout)).isEqualTo(6);
     double[] wide = {0.8, 0.2, 3.5, 0.2, 3.5, 1.8, 0.8, 1.8};
     // Of 2.7 m a quarter is 0.675: one end of each.
-    assertThat(LayoutChoice.longOverhangs(lay(FLOOR, wide, new double[0]))).isEqualTo(3);
+    assertThat(LayoutChoice.longOverhangs(lay(FLOOR, wide, NONE))).isEqualTo(3);
     assertThat(LayoutChoice.longOverhangs(plain())).isZero();
     assertThat(Arrays.asList(0.16, 0.16))
         .containsExactlyElementsOf(
