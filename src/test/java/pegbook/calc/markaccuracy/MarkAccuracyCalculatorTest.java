@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.markaccuracy.MarkAccuracy.Lean;
 import pegbook.calc.markaccuracy.MarkAccuracy.MarkError;
@@ -307,7 +306,6 @@ class MarkAccuracyCalculatorTest {
 
   /** The quick search finds what looking at every pair to the end finds. */
   @Test
-  @Tag("long")
   void theSearchDropsNoBetterPair() {
     List<Point> marks = new ArrayList<>();
     java.util.Random random = new java.util.Random(7);
