@@ -1,7 +1,6 @@
 package pegbook.sheet.section;
 
 import static pegbook.sheet.section.SectionFrame.SOIL_MM;
-import static pegbook.sheet.section.SectionFrame.box;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,19 +11,17 @@ import pegbook.sheet.drafting.Canvas;
 import pegbook.sheet.drafting.Dimension;
 import pegbook.sheet.drafting.DrawingScale;
 import pegbook.sheet.drafting.Extent;
-import pegbook.sheet.drafting.Fills;
 import pegbook.sheet.drafting.LabelPlacer;
 import pegbook.sheet.drafting.Wording;
 import pegbook.sheet.drawing.Drawing;
 import pegbook.sheet.drawing.Element;
-import pegbook.sheet.drawing.Ink;
 import pegbook.sheet.drawing.Pen;
 import pegbook.sheet.drawing.Spot;
 
 /**
- * Draws the section through a hole: depths on its left, read from the ground; on its right what is
- * read from the datum line, and the height of the top. A size too small for its dimension line is
- * named by a label with a leader.
+ * Draws the section through a hole and writes its sizes at it: depths on its left, read from the
+ * ground; on its right what is read from the datum line, and the height of the top. A size too
+ * small for its dimension line is named by a label with a leader.
  */
 public final class HoleSection {
   /** Height of type, points. */
@@ -46,11 +43,6 @@ public final class HoleSection {
 
   /** How far beyond the soil a pointing line ends. */
   private static final double BEYOND_SOIL_MM = 1.5;
-
-  private static final double BACKFILL_SPACING_MM = 3.5;
-
-  /** A sleeve against frost is drawn thicker than it is, or nobody would see it. */
-  private static final double SLEEVE_MM = 1.1;
 
   private final SectionFrame at;
   private final HoleWords words;
@@ -112,9 +104,7 @@ public final class HoleSection {
       String id, String description, HoleSizes sizes, HoleWords words, Style style) {
     SectionFrame frame = new SectionFrame(sizes, style.scale(), style.widthMm());
     HoleSection section = new HoleSection(frame, words, style.lettering());
-    section.fillings();
-    section.edges();
-    section.sleeve();
+    new HoleBody(frame, section.canvas).draw();
     section.lines();
     section.depths();
     section.fromTheLine();
@@ -122,83 +112,6 @@ public final class HoleSection {
     section.materials();
     section.wideParts();
     return new Picture(section.canvas.drawing(id, description), section.leftOver);
-  }
-
-  private void fillings() {
-    HoleSizes sizes = at.sizes();
-    Fills.soil(canvas, at.soil());
-    if (sizes.gravel().isMoreThan(Length.ZERO)) {
-      Fills.gravel(canvas, box(at.bottomLeft(), at.bottom(), at.bottomRight(), at.underside()));
-    }
-    double low = Math.min(at.ground(), at.top());
-    if (sizes.tubeFromBottom()) {
-      if (sizes.wide().pad()) {
-        Fills.concrete(canvas, box(at.left(), at.underside(), at.right(), at.wideTop()));
-      }
-      Fills.concrete(canvas, box(at.shaftLeft(), at.wideTop(), at.shaftRight(), low));
-      backfill(at.left(), at.shaftLeft());
-      backfill(at.shaftRight(), at.right());
-    } else {
-      Fills.concrete(canvas, at.againstWall(low));
-    }
-    if (at.top() > at.ground()) {
-      Fills.concrete(canvas, box(at.shaftLeft(), at.ground(), at.shaftRight(), at.capBottom()));
-    }
-    if (sizes.wide().isCapped()) {
-      Fills.concrete(canvas, box(at.capLeft(), at.capBottom(), at.capRight(), at.top()));
-    }
-  }
-
-  private void backfill(double from, double to) {
-    if (to > from) {
-      canvas.under(
-          new Element.Hatch(
-              box(from, at.wideTop(), to, at.ground()), 135, BACKFILL_SPACING_MM, Pen.HAIR));
-    }
-  }
-
-  private void edges() {
-    Fills.groundLine(canvas, new Spot(1, at.ground()), new Spot(at.left(), at.ground()));
-    Fills.groundLine(
-        canvas, new Spot(at.right(), at.ground()), new Spot(canvas.widthMm() - 1, at.ground()));
-    canvas.path(at.wall(), false, Pen.THICK);
-    if (at.sizes().gravel().isMoreThan(Length.ZERO)) {
-      canvas.line(
-          new Spot(at.bottomLeft(), at.underside()),
-          new Spot(at.bottomRight(), at.underside()),
-          Pen.MEDIUM);
-    }
-    boolean tube = at.sizes().tube().isPresent();
-    double foot = at.sizes().tubeFromBottom() ? at.wideTop() : Math.min(at.ground(), at.top());
-    Pen pen = tube ? Pen.HEAVY : Pen.MEDIUM;
-    canvas.line(new Spot(at.shaftLeft(), foot), new Spot(at.shaftLeft(), at.capBottom()), pen);
-    canvas.line(new Spot(at.shaftRight(), foot), new Spot(at.shaftRight(), at.capBottom()), pen);
-    if (at.sizes().wide().isCapped()) {
-      canvas.path(box(at.capLeft(), at.capBottom(), at.capRight(), at.top()), true, Pen.MEDIUM);
-    } else {
-      canvas.line(
-          new Spot(at.shaftLeft(), at.top()), new Spot(at.shaftRight(), at.top()), Pen.MEDIUM);
-    }
-    if (at.sizes().wide().pad()) {
-      canvas.line(
-          new Spot(at.left(), at.wideTop()), new Spot(at.shaftLeft(), at.wideTop()), Pen.MEDIUM);
-      canvas.line(
-          new Spot(at.shaftRight(), at.wideTop()), new Spot(at.right(), at.wideTop()), Pen.MEDIUM);
-    }
-  }
-
-  /** Round the concrete, from the ground down: inside the wall of the hole, or round the tube. */
-  private void sleeve() {
-    Length length = at.sizes().sleeve();
-    if (!length.isMoreThan(Length.ZERO)) {
-      return;
-    }
-    boolean tube = at.sizes().tubeFromBottom();
-    double left = tube ? at.shaftLeft() - SLEEVE_MM : at.left();
-    double right = tube ? at.shaftRight() : at.right() - SLEEVE_MM;
-    double foot = at.height(length.negated());
-    canvas.area(box(left, foot, left + SLEEVE_MM, at.ground()), Ink.BLACK);
-    canvas.area(box(right, foot, right + SLEEVE_MM, at.ground()), Ink.BLACK);
   }
 
   /** The frost depth and the datum line, each named at its end. */
@@ -335,9 +248,9 @@ public final class HoleSection {
       point(words.gravel(), new Spot(at.bottomRight() - 1.5, middle), BELOW_FROST_DEGREES);
     }
     if (sizes.sleeve().isMoreThan(Length.ZERO)) {
-      double right = sizes.tubeFromBottom() ? at.shaftRight() : at.right() - SLEEVE_MM;
+      double right = sizes.tubeFromBottom() ? at.shaftRight() : at.right() - HoleBody.SLEEVE_MM;
       double middle = at.height(sizes.sleeve().times(-0.5));
-      point(words.sleeve(), new Spot(right + SLEEVE_MM / 2, middle), 0);
+      point(words.sleeve(), new Spot(right + HoleBody.SLEEVE_MM / 2, middle), 0);
     }
     if (sizes.tubeFromBottom()) {
       double middle = (at.shaftRight() + at.right()) / 2;

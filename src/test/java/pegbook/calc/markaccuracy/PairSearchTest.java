@@ -75,7 +75,7 @@ class PairSearchTest {
     double worst = among ? ERRORS.atSecond(line).radiusHolding(0.95).metres() : 0;
     int which = among ? two : -1;
     for (int i = 0; i < marks.size(); i++) {
-      if (!among || i != one && i != two) {
+      if (!among || (i != one && i != two)) {
         double radius =
             ERRORS
                 .at(line, marks.get(i))
