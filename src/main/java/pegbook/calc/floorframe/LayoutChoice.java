@@ -3,6 +3,7 @@ package pegbook.calc.floorframe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pegbook.calc.floorframe.JoistSizes.Overhang;
 import pegbook.job.Frame;
 
 /**
@@ -73,16 +74,7 @@ final class LayoutChoice {
 
   /** Ends of joists that hang over by more than a quarter of the span next to them. */
   static int longOverhangs(JoistLayout layout) {
-    int count = 0;
-    for (Joist joist : layout.joists()) {
-      List<Node> nodes = joist.nodes();
-      if (nodes.size() > 1 && !joist.isOnBeam()) {
-        double first = nodes.get(1).x() - nodes.get(0).x();
-        double last = nodes.get(nodes.size() - 1).x() - nodes.get(nodes.size() - 2).x();
-        count += nodes.get(0).x() - joist.start() > QUARTER * first ? 1 : 0;
-        count += joist.end() - nodes.get(nodes.size() - 1).x() > QUARTER * last ? 1 : 0;
-      }
-    }
-    return count;
+    return (int)
+        Overhang.all(layout).stream().filter(end -> end.length() > QUARTER * end.span()).count();
   }
 }
