@@ -73,6 +73,25 @@ public final class LayoutJob {
     return job;
   }
 
+  /**
+   * Supports where they are wanted, in metres, on a floor wider than all of them: north up as
+   * drawn, with a tape that reaches everywhere.
+   *
+   * @param eastNorth places of S1, S2, …, east and north by turns
+   */
+  public static LayoutJob supports(double... eastNorth) {
+    List<Point> supports = new ArrayList<>();
+    for (int i = 0; i < eastNorth.length; i += 2) {
+      supports.add(new Point(eastNorth[i], eastNorth[i + 1]));
+    }
+    List<Point> corners =
+        List.of(new Point(-90, -90), new Point(90, -90), new Point(90, 90), new Point(-90, 90));
+    LayoutJob job = of(new Outline.Free(corners, Optional.of(supports)));
+    job.azimuth = Optional.empty();
+    job.tape = new Length(100);
+    return job;
+  }
+
   public LayoutJob named(String first, String second) {
     baseline = new Layout.Baseline.Named(first, second);
     return this;

@@ -2,10 +2,9 @@ package pegbook.calc.provingmarks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static pegbook.testing.LayoutJob.supports;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,7 +16,6 @@ import pegbook.figures.Swings;
 import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
 import pegbook.job.Job;
-import pegbook.job.Outline;
 import pegbook.measure.Length;
 import pegbook.testing.LayoutJob;
 
@@ -34,20 +32,7 @@ class LimitsByHandTest {
   private static final double S_10 = 3.0191;
 
   private static LayoutJob four() {
-    return free(0, 0, 0, 8, 6, 4, -6, 2);
-  }
-
-  private static LayoutJob free(double... eastNorth) {
-    List<Point> supports = new ArrayList<>();
-    for (int i = 0; i < eastNorth.length; i += 2) {
-      supports.add(new Point(eastNorth[i], eastNorth[i + 1]));
-    }
-    List<Point> corners =
-        List.of(new Point(-90, -90), new Point(90, -90), new Point(90, 90), new Point(-90, 90));
-    LayoutJob job = LayoutJob.of(new Outline.Free(corners, Optional.of(supports)));
-    job.azimuth = Optional.empty();
-    job.tape = new Length(100);
-    return job;
+    return supports(0, 0, 0, 8, 6, 4, -6, 2);
   }
 
   /** Marks, limits and distances of a job, taped from S1 and S2 but for own pairs. */
@@ -123,7 +108,7 @@ class LimitsByHandTest {
       places[2 * i] = 3 + i % 5;
       places[2 * i + 1] = 2 * i - 20;
     }
-    LayoutJob job = free(places);
+    LayoutJob job = supports(places);
     job.tolerance = Length.ofMillimetres(5);
     Limits.Limit limit = new Scene(job).between(0, 1);
     assertThat(limit.value().millimetres()).isCloseTo(10, within(1e-9));
@@ -176,12 +161,12 @@ class LimitsByHandTest {
    */
   @Test
   void aMarkTooWeakToTellIsTakenWithinTheTolerance() {
-    Scene scene = new Scene(free(0, 0, 0, 8, 0.02, 4, -6, 2));
+    Scene scene = new Scene(supports(0, 0, 0, 8, 0.02, 4, -6, 2));
     Limits.Limit limit = scene.limits.tie(new Point(10.02, 4), scene.lines.mark(2), "T1–S3");
     assertThat(1000 * limit.workings().get(0).asLength().metres())
         .isCloseTo(2.5758 * Math.sqrt(3 * S_10 * S_10 + 4.0854 * 4.0854), within(0.005));
     // On the string itself it is told: one tape of 4 m along it, √(1.5² + 1.04167² + 0.28868²).
-    Scene string = new Scene(free(0, 0, 0, 8, 0, 4, -6, 2));
+    Scene string = new Scene(supports(0, 0, 0, 8, 0, 4, -6, 2));
     Limits.Limit along = string.limits.tie(new Point(0, 14), string.lines.mark(2), "T1–S3");
     assertThat(1000 * along.workings().get(0).asLength().metres())
         .isCloseTo(2.5758 * Math.sqrt(3 * S_10 * S_10 + 1.8489 * 1.8489), within(0.005));

@@ -3,12 +3,12 @@ package pegbook.calc.provingmarks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static pegbook.testing.LayoutJob.supports;
 
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.placement.PlacementCalculator;
@@ -30,19 +30,6 @@ class ProvingByHandTest {
   private static final Swings SWINGS = new Swings("S1", "S2", List.of());
   private static final double ON_LINE = 0.0005;
 
-  private static LayoutJob free(double... eastNorth) {
-    List<Point> supports = new ArrayList<>();
-    for (int i = 0; i < eastNorth.length; i += 2) {
-      supports.add(new Point(eastNorth[i], eastNorth[i + 1]));
-    }
-    List<Point> corners =
-        List.of(new Point(-50, -50), new Point(50, -50), new Point(50, 50), new Point(-50, 50));
-    LayoutJob job = LayoutJob.of(new Outline.Free(corners, Optional.of(supports)));
-    job.azimuth = Optional.empty();
-    job.tape = new Length(100);
-    return job;
-  }
-
   private static CheckLines lines(LayoutJob layout, double reach) {
     Job job = layout.job();
     Placement placement = PlacementCalculator.calculate(job);
@@ -53,7 +40,7 @@ class ProvingByHandTest {
 
   @BeforeEach
   void fourMarks() {
-    four = lines(free(0, 0, 0, 8, 6, 4, -6, 2), 100);
+    four = lines(supports(0, 0, 0, 8, 6, 4, -6, 2), 100);
   }
 
   private static Mistakes mistakes(CheckLines lines) {
@@ -76,9 +63,9 @@ class ProvingByHandTest {
   @Test
   void everyDistanceWithinReach() {
     assertThat(ends(four)).containsExactly("0-1", "0-2", "0-3", "1-2", "1-3", "2-3");
-    assertThat(ends(lines(free(0, 0, 0, 8, 6, 4, -6, 2), 8)))
+    assertThat(ends(lines(supports(0, 0, 0, 8, 6, 4, -6, 2), 8)))
         .containsExactly("0-1", "0-2", "0-3", "1-2");
-    assertThat(ends(lines(free(0, 0, 0, 8, 6, 4, -6, 2), 7))).containsExactly("0-3");
+    assertThat(ends(lines(supports(0, 0, 0, 8, 6, 4, -6, 2), 7))).containsExactly("0-3");
     CheckLine line = four.all().get(3);
     assertThat(line.number()).isEqualTo(3);
     assertThat(line.other(1)).isEqualTo(2);
@@ -234,7 +221,7 @@ class ProvingByHandTest {
   /** On the string line one tape gives a mark: 3 m and 100 mm, or as far behind S1. */
   @Test
   void aMarkOnTheLineHasOneTape() {
-    CheckLines lines = lines(free(0, 0, 0, 8, 6, 4, 0, 3, 0, -2), 100);
+    CheckLines lines = lines(supports(0, 0, 0, 8, 6, 4, 0, 3, 0, -2), 100);
     assertThat(SlippedTapes.tapes(lines, SWINGS, ON_LINE))
         .extracting(tape -> tape.from() + tape.to())
         .containsExactly("S1S2", "S1S3", "S2S3", "S1S4", "S1S5");

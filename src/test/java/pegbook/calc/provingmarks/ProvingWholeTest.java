@@ -2,11 +2,10 @@ package pegbook.calc.provingmarks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static pegbook.testing.LayoutJob.supports;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.provingmarks.ProvingMarks.Kind;
@@ -17,7 +16,6 @@ import pegbook.figures.Placement;
 import pegbook.figures.Swings;
 import pegbook.geometry.Point;
 import pegbook.job.Job;
-import pegbook.job.Outline;
 import pegbook.measure.Length;
 import pegbook.measure.Rounding;
 import pegbook.measure.UnitSystem;
@@ -29,19 +27,6 @@ import pegbook.testing.LayoutJob;
  */
 class ProvingWholeTest {
   private static final double[] FOUR = {0, 0, 0, 8, 6, 4, -6, 2};
-
-  private static LayoutJob free(double... eastNorth) {
-    List<Point> supports = new ArrayList<>();
-    for (int i = 0; i < eastNorth.length; i += 2) {
-      supports.add(new Point(eastNorth[i], eastNorth[i + 1]));
-    }
-    List<Point> corners =
-        List.of(new Point(-90, -90), new Point(90, -90), new Point(90, 90), new Point(-90, 90));
-    LayoutJob job = LayoutJob.of(new Outline.Free(corners, Optional.of(supports)));
-    job.azimuth = Optional.empty();
-    job.tape = new Length(100);
-    return job;
-  }
 
   private static ProvingMarks proving(LayoutJob layout, Point... stations) {
     Job job = layout.job();
@@ -77,7 +62,7 @@ class ProvingWholeTest {
    */
   @Test
   void fourMarksAndTwoTrees() {
-    ProvingMarks proving = proving(free(FOUR), new Point(10, 4), new Point(0, 20));
+    ProvingMarks proving = proving(supports(FOUR), new Point(10, 4), new Point(0, 20));
     assertThat(proving.checks()).hasSize(6);
     assertThat(proving.size()).isEqualTo(new ProvingMarks.Size(true, 6, 6, true));
     assertThat(ties(proving)).containsExactly("T1 S1", "T1 S2", "T1 S3", "T2 S1", "T2 S2");
@@ -107,7 +92,7 @@ class ProvingWholeTest {
    */
   @Test
   void theLargestHiddenMistake() {
-    ProvingMarks proving = proving(free(FOUR), new Point(10, 4), new Point(0, 20));
+    ProvingMarks proving = proving(supports(FOUR), new Point(10, 4), new Point(0, 20));
     assertThat(proving.hidden())
         .extracting(ProvingMarks.Hidden::distances)
         .containsExactly(5, 5, 4, 3);
@@ -146,7 +131,7 @@ class ProvingWholeTest {
    */
   @Test
   void aWideToleranceIsKept() {
-    LayoutJob job = free(FOUR);
+    LayoutJob job = supports(FOUR);
     job.tolerance = Length.ofMillimetres(20);
     ProvingMarks proving = proving(job, new Point(10, 3));
     assertThat(proving.isWithinTolerance()).isTrue();
@@ -156,7 +141,7 @@ class ProvingWholeTest {
   /** Inches are misread in a job in feet: 25.4 mm, more than the 19 mm that may pass. */
   @Test
   void tapesAreMisreadInTheUnitsOfTheJob() {
-    LayoutJob job = free(FOUR);
+    LayoutJob job = supports(FOUR);
     job.units = UnitSystem.IMPERIAL;
     assertThat(tried(proving(job), Kind.SLIPPED).count()).isEqualTo(20);
   }
@@ -167,7 +152,7 @@ class ProvingWholeTest {
    */
   @Test
   void aShortTapeLeavesTheSidesUnjoined() {
-    LayoutJob job = free(FOUR);
+    LayoutJob job = supports(FOUR);
     job.tape = new Length(8.6);
     ProvingMarks proving = proving(job, new Point(7, -3));
     assertThat(proving.checks()).hasSize(5);
@@ -189,7 +174,7 @@ class ProvingWholeTest {
   /** Opposite corners of a square exchanged, told by ties alone; without ties two are open. */
   @Test
   void cornersOfASquare() {
-    LayoutJob square = free(0, 0, 0, 4, 4, 4, 4, 0);
+    LayoutJob square = supports(0, 0, 0, 4, 4, 4, 4, 0);
     ProvingMarks tied = proving(square, new Point(2, 9), new Point(-3, 1));
     assertThat(tried(tied, Kind.SWAPPED)).isEqualTo(new Tried(Kind.SWAPPED, 6, 4, 2));
     assertThat(tied.hidden())
@@ -216,7 +201,7 @@ class ProvingWholeTest {
   /** S5 stands 70 m off with a tape of 20 m: every mistake of it passes. */
   @Test
   void aMarkOutOfReach() {
-    LayoutJob job = free(0, 0, 0, 8, 6, 4, -6, 2, 50, 50);
+    LayoutJob job = supports(0, 0, 0, 8, 6, 4, -6, 2, 50, 50);
     job.tape = new Length(20);
     ProvingMarks proving = proving(job);
     assertThat(proving.worst().mark()).isEqualTo("S5");
@@ -236,7 +221,7 @@ class ProvingWholeTest {
   @Test
   void tenMarksAreJoinedRatherThanTried() {
     double[] ten = {0, 0, 0, 8, 5, 1, 6, 3, 5, 5, 6, 7, -5, 1, -6, 3, -5, 5, -6, 7};
-    LayoutJob job = free(ten);
+    LayoutJob job = supports(ten);
     job.tape = new Length(9);
     ProvingMarks proving = proving(job);
     assertThat(proving.joined()).isTrue();
@@ -247,7 +232,7 @@ class ProvingWholeTest {
     assertThat(proving.tried()).noneMatch(some -> some.kind() == Kind.MIRRORED_PART);
     job.tape = new Length(30);
     assertThat(proving(job).unseen()).noneMatch(some -> some.kind() == Kind.MIRRORED_PART);
-    LayoutJob nine = free(Arrays.copyOf(ten, 18));
+    LayoutJob nine = supports(Arrays.copyOf(ten, 18));
     ProvingMarks tried = proving(nine);
     assertThat(tried.joined()).isFalse();
     // Seven beside the line, of which the last stays: 2⁶ − 1 groups.

@@ -3,10 +3,8 @@ package pegbook.calc.provingmarks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -27,7 +25,6 @@ import pegbook.calc.placement.PlacementCalculator;
 import pegbook.calc.tapetable.TapeTableCalculator;
 import pegbook.figures.Placement;
 import pegbook.figures.Swings;
-import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
 import pegbook.job.Job;
 import pegbook.job.Outline;
@@ -71,17 +68,11 @@ class SmallestSetTest {
    */
   private static Scene irregular(int seed) {
     Random chance = new Random(seed);
-    List<Point> marks = new ArrayList<>();
-    int count = 5 + chance.nextInt(2);
-    while (marks.size() < count) {
-      double east = Math.round(chance.nextDouble() * 160) / 10.0 - 8;
-      marks.add(new Point(east, Math.round(chance.nextDouble() * 160) / 10.0 - 8));
+    double[] marks = new double[2 * (5 + chance.nextInt(2))];
+    for (int i = 0; i < marks.length; i++) {
+      marks[i] = Math.round(chance.nextDouble() * 160) / 10.0 - 8;
     }
-    List<Point> corners =
-        List.of(new Point(-90, -90), new Point(90, -90), new Point(90, 90), new Point(-90, 90));
-    LayoutJob layout = LayoutJob.of(new Outline.Free(corners, Optional.of(marks)));
-    layout.azimuth = Optional.empty();
-    layout.tape = new Length(100);
+    LayoutJob layout = LayoutJob.supports(marks);
     layout.tolerance = Length.ofMillimetres(8 + chance.nextInt(60));
     Job job = layout.job();
     Placement placement = PlacementCalculator.calculate(job);

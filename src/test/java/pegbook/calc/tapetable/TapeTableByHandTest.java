@@ -2,8 +2,8 @@ package pegbook.calc.tapetable;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static pegbook.testing.LayoutJob.supports;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -16,28 +16,14 @@ import pegbook.figures.Finding;
 import pegbook.figures.PlacedMark;
 import pegbook.geometry.Point;
 import pegbook.geometry.Segment;
-import pegbook.job.Outline;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
 import pegbook.testing.LayoutJob;
 
 /** Marks in metres about a baseline from S1 in the south to S2, 8 m north, worked by hand. */
 class TapeTableByHandTest {
-  private static LayoutJob free(double... eastNorth) {
-    List<Point> supports = new ArrayList<>();
-    for (int i = 0; i < eastNorth.length; i += 2) {
-      supports.add(new Point(eastNorth[i], eastNorth[i + 1]));
-    }
-    List<Point> corners =
-        List.of(new Point(-50, -50), new Point(50, -50), new Point(50, 50), new Point(-50, 50));
-    LayoutJob job = LayoutJob.of(new Outline.Free(corners, Optional.of(supports)));
-    job.azimuth = Optional.empty();
-    job.tape = new Length(100);
-    return job;
-  }
-
   private static LayoutJob named(double... eastNorth) {
-    return free(eastNorth).named("S1", "S2");
+    return supports(eastNorth).named("S1", "S2");
   }
 
   private static TapeTable table(LayoutJob job) {
@@ -181,7 +167,7 @@ class TapeTableByHandTest {
    */
   @Test
   void theStrongestPairIsTheNearestToARightAngle() {
-    TapeTable table = table(free(0, 0, 0, 4, 0.3, 6, 0, 8, 5, 4).named("S1", "S4"));
+    TapeTable table = table(supports(0, 0, 0, 4, 0.3, 6, 0, 8, 5, 4).named("S1", "S4"));
     BetterPair pair = table.betterPairs().get(0);
     assertThat(pair.mark()).isEqualTo("S3");
     assertThat(List.of(pair.first(), pair.second())).containsExactlyInAnyOrder("S2", "S5");

@@ -3,6 +3,7 @@ package pegbook.calc.tapetable;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static pegbook.testing.LayoutJob.supports;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +19,6 @@ import pegbook.figures.Task;
 import pegbook.figures.Working;
 import pegbook.geometry.Compass;
 import pegbook.geometry.Crossings;
-import pegbook.geometry.Point;
 import pegbook.job.Outline;
 import pegbook.measure.Angle;
 import pegbook.measure.Length;
@@ -37,20 +37,6 @@ class TapeTableCalculatorTest {
 
   private static List<String> ids(TapeTable table) {
     return table.findings().stream().map(Finding::id).toList();
-  }
-
-  /** Free supports in metres, the first the origin, north up as drawn. */
-  private static LayoutJob free(double... eastNorth) {
-    List<Point> supports = new ArrayList<>();
-    for (int i = 0; i < eastNorth.length; i += 2) {
-      supports.add(new Point(eastNorth[i], eastNorth[i + 1]));
-    }
-    List<Point> corners =
-        List.of(new Point(-50, -50), new Point(50, -50), new Point(50, 50), new Point(-50, 50));
-    LayoutJob job = LayoutJob.of(new Outline.Free(corners, Optional.of(supports)));
-    job.azimuth = Optional.empty();
-    job.tape = new Length(100);
-    return job;
   }
 
   /** Thales: from opposite corners of a hexagon every other corner is seen under a right angle. */
@@ -100,7 +86,7 @@ class TapeTableCalculatorTest {
 
   @Test
   void sidesAreThoseOfSomeoneLookingAlongTheBaseline() {
-    LayoutJob job = free(0, -4, 0, 4, -3, 1, 3, -1, 0, 0, 0, 6).named("S1", "S2");
+    LayoutJob job = supports(0, -4, 0, 4, -3, 1, 3, -1, 0, 0, 0, 6).named("S1", "S2");
     TapeTable table = table(job);
     assertThat(table.baseline().left()).isEqualTo(Compass.WEST);
     assertThat(table.baseline().right()).isEqualTo(Compass.EAST);
@@ -125,7 +111,7 @@ class TapeTableCalculatorTest {
   /** By hand: 3-4-5 triangles, and the readings on a coarse tape. */
   @Test
   void readingsAreSetToTheNearestDivision() {
-    LayoutJob job = free(0, 0, 0, 8, 3, 4, -3.0004, 4).named("S1", "S2");
+    LayoutJob job = supports(0, 0, 0, 8, 3, 4, -3.0004, 4).named("S1", "S2");
     TapeTable table = table(job);
     Row right = row(table, "S3");
     assertThat(right.fromFirst().millimetres()).isCloseTo(5000, within(1e-9));
@@ -155,7 +141,7 @@ class TapeTableCalculatorTest {
   @Test
   void marksNearTheLineOfEveryPairGetABetterPairOrAWord() {
     // Four in a row but for a hand's breadth, and one well beside them.
-    LayoutJob job = free(0, 0, 0, 4, 0.3, 6, 0, 8, 5, 4).named("S1", "S4");
+    LayoutJob job = supports(0, 0, 0, 4, 0.3, 6, 0, 8, 5, 4).named("S1", "S4");
     TapeTable table = table(job);
     assertThat(row(table, "S3").weak()).isTrue();
     assertThat(table.rows().get(table.rows().size() - 1).mark()).as("last").isEqualTo("S3");
@@ -163,13 +149,13 @@ class TapeTableCalculatorTest {
     assertThat(table.betterPairs()).hasSize(1);
     assertThat(table.betterPairs().get(0).mark()).isEqualTo("S3");
     assertThat(table.betterPairs().get(0).crossing().degrees()).isBetween(30.0, 150.0);
-    LayoutJob row = free(0, 0, 0, 4, 0.1, 6, 0, 8).named("S1", "S4");
+    LayoutJob row = supports(0, 0, 0, 4, 0.1, 6, 0, 8).named("S1", "S4");
     assertThat(ids(table(row))).contains("tape-table-weak-left");
   }
 
   @Test
   void tapesThatNoLongerMeetAfterSettingAreFound() {
-    LayoutJob job = free(0, 0, 0, 8.0031, 0.008, 3.0019, 4, 4).named("S1", "S2");
+    LayoutJob job = supports(0, 0, 0, 8.0031, 0.008, 3.0019, 4, 4).named("S1", "S2");
     job.division = Length.ofMillimetres(5);
     TapeTable table = table(job);
     assertThat(row(table, "S3").shift()).isEmpty();
@@ -209,11 +195,11 @@ class TapeTableCalculatorTest {
 
   @Test
   void withTwoMarksThereIsOnlyABaselineAndWithThreeNothingChecks() {
-    TapeTable two = table(free(0, 0, 3, 4));
+    TapeTable two = table(supports(0, 0, 3, 4));
     assertThat(two.rows()).isEmpty();
     assertThat(two.baseline().tape().metres()).isCloseTo(5, within(1e-12));
-    assertThat(ids(table(free(0, 0, 3, 4, 4, -3)))).containsExactly("tape-table-no-check");
-    LayoutJob one = free(0, 0);
+    assertThat(ids(table(supports(0, 0, 3, 4, 4, -3)))).containsExactly("tape-table-no-check");
+    LayoutJob one = supports(0, 0);
     Placement placement = PlacementCalculator.calculate(one.job());
     assertThatThrownBy(() -> TapeTableCalculator.calculate(one.job(), placement))
         .isInstanceOf(IllegalArgumentException.class);
@@ -247,7 +233,7 @@ class TapeTableCalculatorTest {
       places.add((i % 25) * 1.2);
       places.add(Math.floor(i / 25.0) * 1.3);
     }
-    LayoutJob job = free(places.stream().mapToDouble(Double::doubleValue).toArray());
+    LayoutJob job = supports(places.stream().mapToDouble(Double::doubleValue).toArray());
     long start = System.nanoTime();
     TapeTable table = table(job);
     assertThat((System.nanoTime() - start) / 1e9).as("seconds").isLessThan(20);
