@@ -79,8 +79,10 @@ case " $parts " in *" warm "*)
   mkdir "$work/warm"
   command -v "${java}c" > /dev/null || { echo "no compiler beside $java" >&2; exit 2; }
   "${java}c" -nowarn -cp "$path:$jmh" -processorpath "$jmh" -d "$work/warm" src/bench/java/pegbook/WarmBench.java
-  # With the room that bin/pegbook gives a long batch.
-  "$java" -XX:+UseParallelGC -Xms600m -Xmn300m -Djava.awt.headless=true "-Dpegbook.home=$home" -Djob=input/sky-deck.json \
+  # As bin/pegbook starts a long batch.
+  batch=$(sed -n 's/^ \{1,\}pace="\(.*\)"$/\1/p' "$home/bin/pegbook")
+  # shellcheck disable=SC2086
+  "$java" $batch -Djava.awt.headless=true "-Dpegbook.home=$home" -Djob=input/sky-deck.json \
     -cp "$work/warm:$path:$jmh" pegbook.WarmBench > "$work/warm.txt"
   grep '^warm:' "$work/warm.txt" ;;
 esac

@@ -198,8 +198,7 @@ class SmallestSetTest {
             });
     long cheapest = CheapestAtMark.NEVER;
     for (int bits = 0; bits < 1 << lines.all().size(); bits++) {
-      if ((bits & taken & (1 << lines.all().size()) - 1) == (taken & (1 << lines.all().size()) - 1)
-          && (bits & barred) == 0) {
+      if ((bits & taken) == taken && (bits & barred) == 0) {
         long price = price(prices, bits);
         BitSet set = BitSet.valueOf(new long[] {bits});
         if (price < cheapest && meetsMarks(scene, set)) {
